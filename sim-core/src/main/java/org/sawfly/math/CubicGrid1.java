@@ -1,0 +1,75 @@
+package org.sawfly.math;
+
+/**
+ * Smooth curve through given values: cubic between the knots, continuous with its first derivative. One or more
+ * functions of the same place ("channels") may lie side by side. Immutable, allocation-free; see {@link CubicAxis} for
+ * the interpolation and what happens beyond the ends.
+ */
+public final class CubicGrid1 {
+    private final CubicAxis axis;
+    private final int channels;
+    private final double[] values;
+
+    /** A single function; {@code values[i]} belongs to knot i. */
+    public CubicGrid1(CubicAxis axis, double[] values) {
+        this(axis, 1, values);
+    }
+
+    /** Several functions; {@code values[i * channels + channel]} belongs to knot i. */
+    public CubicGrid1(CubicAxis axis, int channels, double[] values) {
+        CubicGrid3.check(values.length, channels, axis.size());
+        this.axis = axis;
+        this.channels = channels;
+        this.values = values.clone();
+    }
+
+    public CubicAxis axis() {
+        return axis;
+    }
+
+    /** Value of the first channel at x. */
+    public double value(double x) {
+        return channel(x, 0);
+    }
+
+    /** Derivative of the first channel with x. */
+    public double slope(double x) {
+        return channelSlope(x, 0);
+    }
+
+    /** All channels at x. */
+    public void at(double x, double[] out) {
+        for (int c = 0; c < channels; c++) {
+            out[c] = channel(x, c);
+        }
+    }
+
+    /** Derivatives of all channels with x. */
+    public void slopes(double x, double[] out) {
+        for (int c = 0; c < channels; c++) {
+            out[c] = channelSlope(x, c);
+        }
+    }
+
+    private double channel(double place, int c) {
+        double x = axis.wrap(place);
+        int i = axis.cell(x);
+        double t = axis.fraction(x, i);
+        double sum = 0;
+        for (int k = 0; k < 4; k++) {
+            sum += axis.weight(i, k, t) * values[axis.node(i, k) * channels + c];
+        }
+        return sum;
+    }
+
+    private double channelSlope(double place, int c) {
+        double x = axis.wrap(place);
+        int i = axis.cell(x);
+        double t = axis.fraction(x, i);
+        double sum = 0;
+        for (int k = 0; k < 4; k++) {
+            sum += axis.weightSlope(i, k, t) * values[axis.node(i, k) * channels + c];
+        }
+        return sum;
+    }
+}
