@@ -114,7 +114,11 @@ public final class CubicGrid3 {
                     int q = at + c;
                     out[c] += single
                             ? v * w0 * values[q]
-                            : v * (w0 * values[q + n0] + w1 * values[q + n1] + w2 * values[q + n2] + w3 * values[q + n3]);
+                            : v
+                                    * (w0 * values[q + n0]
+                                            + w1 * values[q + n1]
+                                            + w2 * values[q + n2]
+                                            + w3 * values[q + n3]);
                 }
             }
         }

@@ -83,7 +83,8 @@ class CubicGridTest {
 
     @Test
     void oneTwoAndThreeKnotsWork() {
-        assertThat(new CubicGrid1(CubicAxis.of(CubicAxis.Ends.FLAT, 4), new double[] {7}).value(-1)).isEqualTo(7);
+        assertThat(new CubicGrid1(CubicAxis.of(CubicAxis.Ends.FLAT, 4), new double[] {7}).value(-1))
+                .isEqualTo(7);
         CubicGrid1 line = new CubicGrid1(CubicAxis.of(CubicAxis.Ends.LINE, 0, 2), new double[] {1, 5});
         assertThat(line.value(0.5)).isCloseTo(2, within(1e-15));
         assertThat(line.value(3)).isCloseTo(7, within(1e-15));

@@ -43,7 +43,8 @@ class DifferenceTest {
         assertThat(height.words(Direction.HEIGHT, new Band(-0.3, -0.02), 0)).isEqualTo("0.1 m lower (0.0-0.3)");
         assertThat(height.words(Direction.HEIGHT, new Band(-0.3, 0.1), 0)).isEqualTo("no clear difference");
         assertThat(height.words(Direction.HEIGHT, new Band(-0.3, 0.1), 0.5)).isEqualTo("too small to see");
-        assertThat(new Difference(14, 15, Unit.DEGREE, 0).words(Direction.AMOUNT, 2)).isEqualTo("too small to see");
+        assertThat(new Difference(14, 15, Unit.DEGREE, 0).words(Direction.AMOUNT, 2))
+                .isEqualTo("too small to see");
         assertThat(grams(1, 1).words(Direction.WEIGHT, new Band(-0.2, 0), 0)).isEqualTo("same (0.0-0.2)");
     }
 
