@@ -1,0 +1,17 @@
+package org.sawfly.aero;
+
+/** What the air does: force and moment about the CG in body axes, and where the power goes. Mutable, reused. */
+public final class Loads {
+    /** Force, body axes [N]. */
+    public double fx, fy, fz;
+    /** Moment about the CG, body axes: roll right, nose up, nose right positive [N m]. */
+    public double mx, my, mz;
+    /** Rate of the lagged downwash velocity [m/s2]. */
+    public double downwashLagRate;
+    /** Power taken out of the motion, by {@link Loss#ordinal()}; their sum is -(F.v + M.omega), v through the air [W]. */
+    public final double[] power = new double[Loss.COUNT];
+    /** Largest angle of attack magnitude at the fin [rad] and at the wing halves [rad]; for the log. */
+    public double finAngle, wingAngle;
+    /** Bending of the boom at the tailplane (up positive) and at the fin (right positive): slope [rad]. */
+    public double boomUp, boomRight;
+}

@@ -1,0 +1,28 @@
+package org.sawfly.aero;
+
+/**
+ * What an aerodynamic model is asked for: motion through the air and deflections. Mutable, one a flight, reused.
+ * Body axes at the CG: x forward, y right, z down; angles and rates right-handed.
+ */
+public final class Motion {
+    /** Velocity of the CG through the air, body axes [m/s]. */
+    public double u, v, w;
+    /** Turning rates, body axes [rad/s]. */
+    public double p, q, r;
+    /** Density [kg/m3]. */
+    public double density;
+    /** Kinematic viscosity [m2/s]. */
+    public double kinematicViscosity;
+    /** Acceleration of gravity in body axes [m/s2]; for the boom's bending under its own and the tail's inertia. */
+    public double gx, gy, gz;
+    /** Elevator, trailing edge down positive [rad]. */
+    public double elevator;
+    /** Camber: both flaperons, trailing edge down positive [rad]. */
+    public double camber;
+    /** Aileron: right flaperon trailing edge up, left down, positive: rolls right [rad]. */
+    public double aileron;
+    /** Rudder, trailing edge left positive: turns nose left [rad]. */
+    public double rudder;
+    /** State of the lagged downwash at the tailplane, velocity, down positive [m/s]. */
+    public double downwashLag;
+}

@@ -1,0 +1,28 @@
+package org.sawfly.flight;
+
+import org.sawfly.aero.Corrections;
+import org.sawfly.glider.Glider;
+
+/**
+ * All that one answer needs: a glider with its changes done, how it is launched and glided, and the doubts about the model.
+ *
+ * @param glider the glider to fly, design changes done, NOT yet rebalanced
+ * @param today the same glider before any change: rebalancing and the thrower refer to it
+ * @param calibratedWith the glider with which the thrower's usual height was seen
+ * @param rebalance what is kept after the change and what is moved for it
+ * @param launch
+ * @param settings glide settings
+ * @param presetRule
+ * @param corrections
+ * @param axes freedoms of motion
+ */
+public record Scenario(
+        Glider glider,
+        Glider today,
+        Glider calibratedWith,
+        RebalanceRule rebalance,
+        Launch launch,
+        GlideSettings settings,
+        PresetRule presetRule,
+        Corrections corrections,
+        org.sawfly.motion.Axes axes) {}

@@ -1,0 +1,10 @@
+package org.sawfly.glider;
+
+/**
+ * One station of a planform, measured in the plane of the surface.
+ *
+ * @param out distance from the root [m]
+ * @param chord [m]
+ * @param back leading edge behind the leading edge of the root [m]
+ */
+public record Station(double out, double chord, double back) {}
