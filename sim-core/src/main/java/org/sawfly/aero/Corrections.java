@@ -3,8 +3,7 @@ package org.sawfly.aero;
 /**
  * Doubts about the model as factors and offsets, neutral by default. Uncertainty draws, calibration and users set them.
  *
- * @param drag factor on the section drag of all surfaces [1]
- * @param bodyDrag factor on the drag of pod, boom and peg [1]
+ * @param drag factors on drag by where it comes from [1]
  * @param tailSlope factor on the normal force of tailplane and fin [1]
  * @param finBeyondStall factor on the fin's normal force beyond stall [1]
  * @param downwash factor on the downwash [1]
@@ -13,8 +12,7 @@ package org.sawfly.aero;
  * @param neutralPointBack shift of the neutral point, backwards positive [m]
  */
 public record Corrections(
-        double drag,
-        double bodyDrag,
+        DragFactors drag,
         double tailSlope,
         double finBeyondStall,
         double downwash,
@@ -22,5 +20,5 @@ public record Corrections(
         double yawInertia,
         double neutralPointBack) {
     /** No correction. */
-    public static final Corrections NONE = new Corrections(1, 1, 1, 1, 1, 1, 1, 0);
+    public static final Corrections NONE = new Corrections(DragFactors.NONE, 1, 1, 1, 1, 1, 0);
 }
