@@ -3,11 +3,17 @@ package org.sawfly.cli.command;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Properties;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Help.TextTable;
+import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -16,9 +22,22 @@ import picocli.CommandLine.Spec;
         name = "sawfly",
         mixinStandardHelpOptions = true,
         versionProvider = Root.Version.class,
-        description = "Fly it before you saw it: what a change to a discus-launched glider does.",
-        synopsisSubcommandLabel = "COMMAND")
+        subcommands = HelpCommand.class,
+        header = {
+            "Fly it before you saw it: what a change to a discus-launched glider does.",
+            "",
+            "  sawfly compare plover.yaml --change boom.cut_mm=40 --keep margin",
+            "  sawfly vary plover.yaml --vary boom.cut_mm=0..80/10 --keep margin",
+            ""
+        },
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {"", "sawfly GLIDER alone shows the card of that glider; sawfly COMMAND --help tells more."})
 public final class Root implements Runnable {
+    /** The command that a glider file without a command stands for. */
+    public static final String CARD = "card";
+
+    private static final List<String> EVERYDAY = List.of("new", "check", "compare", "vary", "report");
+
     @Spec
     private CommandSpec spec;
 
@@ -31,15 +50,49 @@ public final class Root implements Runnable {
      * @return a fresh command line
      */
     public static CommandLine commandLine(Streams streams) {
-        return new CommandLine(new Root())
-                .setOut(streams.writer())
+        CommandLine line = new CommandLine(new Root());
+        line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, Root::commandList);
+        return line.setOut(streams.writer())
                 .setErr(streams.errorWriter())
-                .setUsageHelpWidth(80);
+                .setColorScheme(Help.defaultColorScheme(Ansi.OFF))
+                .setUsageHelpWidth(80)
+                .setExpandAtFiles(false)
+                .setCaseInsensitiveEnumValuesAllowed(true);
     }
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "a command is missing");
+        throw new ParameterException(spec.commandLine(), "a command or a glider file is missing");
+    }
+
+    private static String commandList(Help help) {
+        List<Help> shown = help.subcommands().values().stream()
+                .distinct()
+                .filter(each -> !each.commandSpec().usageMessage().hidden())
+                .toList();
+        return group("Everyday:", shown.stream().filter(Root::isEveryday).toList())
+                + group(
+                        "Looking closer:",
+                        shown.stream().filter(each -> !isEveryday(each)).toList());
+    }
+
+    private static boolean isEveryday(Help help) {
+        return EVERYDAY.contains(help.commandSpec().name());
+    }
+
+    private static String group(String heading, List<Help> commands) {
+        if (commands.isEmpty()) {
+            return "";
+        }
+        TextTable table = TextTable.forColumns(
+                Help.defaultColorScheme(Ansi.OFF),
+                new Help.Column(14, 2, Help.Column.Overflow.SPAN),
+                new Help.Column(66, 0, Help.Column.Overflow.WRAP));
+        for (Help command : commands) {
+            String[] words = command.commandSpec().usageMessage().description();
+            table.addRowValues(String.join(", ", command.commandSpec().names()), words.length == 0 ? "" : words[0]);
+        }
+        return heading + System.lineSeparator() + table;
     }
 
     /** The version of this build. */
