@@ -52,6 +52,7 @@ public final class Root implements Runnable {
     public static CommandLine commandLine(Streams streams) {
         CommandLine line = new CommandLine(new Root());
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, Root::commandList);
+        line.getHelpSectionMap().remove(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING);
         return line.setOut(streams.writer())
                 .setErr(streams.errorWriter())
                 .setColorScheme(Help.defaultColorScheme(Ansi.OFF))
@@ -89,10 +90,11 @@ public final class Root implements Runnable {
                 new Help.Column(14, 2, Help.Column.Overflow.SPAN),
                 new Help.Column(66, 0, Help.Column.Overflow.WRAP));
         for (Help command : commands) {
-            String[] words = command.commandSpec().usageMessage().description();
+            UsageMessageSpec usage = command.commandSpec().usageMessage();
+            String[] words = usage.header().length > 0 ? usage.header() : usage.description();
             table.addRowValues(String.join(", ", command.commandSpec().names()), words.length == 0 ? "" : words[0]);
         }
-        return heading + System.lineSeparator() + table;
+        return System.lineSeparator() + heading + System.lineSeparator() + table;
     }
 
     /** The version of this build. */
