@@ -1,5 +1,6 @@
 /**
- * Reading and writing files. A file is walked once into a tree whose nodes know their line and column; readers ask it for
- * keys, collect every problem and turn units into SI. The only package that reads, writes, or knows the parser.
+ * The boundary where files become values: strict YAML trees whose nodes know their place, readers that collect every
+ * problem, and the schemas the same readers describe. Start at {@link org.sawfly.file.In}. Values in files carry their
+ * unit in the key; everything handed on is SI and radians. The only package that knows Jackson.
  */
 package org.sawfly.file;
