@@ -67,9 +67,12 @@ final class LineCheck {
     private boolean characters(String line, int number) {
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
-            boolean control = c < ' ' && c != '\t' || c >= 0x7f && c < 0xa0 && c != 0x85 || c == '\ufffe' || c == '\uffff';
+            boolean control =
+                    c < ' ' && c != '\t' || c >= 0x7f && c < 0xa0 && c != 0x85 || c == '\ufffe' || c == '\uffff';
             boolean lone = Character.isSurrogate(c)
-                    && !(Character.isHighSurrogate(c) && i + 1 < line.length() && Character.isLowSurrogate(line.charAt(i + 1)))
+                    && !(Character.isHighSurrogate(c)
+                            && i + 1 < line.length()
+                            && Character.isLowSurrogate(line.charAt(i + 1)))
                     && !(Character.isLowSurrogate(c) && i > 0 && Character.isHighSurrogate(line.charAt(i - 1)));
             if (control || lone) {
                 problems.add(

@@ -25,7 +25,9 @@ final class SyntaxAdvice {
         }
         if (broken == null) {
             TokenStreamLocation at = e.getLocation();
-            broken = at == null ? Place.whole(source.name()) : new Place(source.name(), at.getLineNr(), at.getColumnNr());
+            broken = at == null
+                    ? Place.whole(source.name())
+                    : new Place(source.name(), at.getLineNr(), at.getColumnNr());
             begun = broken;
         }
         explain(message, source, begun, broken, problems);
@@ -41,7 +43,8 @@ final class SyntaxAdvice {
                     "a comma or " + close + " is needed before this",
                     "the " + open + " of line " + begun.line() + ", column " + begun.column() + " is not closed");
         } else if (message.contains("while scanning a quoted scalar")) {
-            problems.add(begun, "", "this quote is not closed", "a quote is missing at the end of line " + begun.line());
+            problems.add(
+                    begun, "", "this quote is not closed", "a quote is missing at the end of line " + begun.line());
         } else if (message.contains("mapping values are not allowed here")) {
             String tight = LineCheck.tightColon(source, broken.line() - 1);
             problems.add(
@@ -55,15 +58,20 @@ final class SyntaxAdvice {
         } else if (message.contains("could not find expected ':'")) {
             String tight = LineCheck.tightColon(source, broken.line());
             problems.add(
-                    begun, "", "a colon is missing after this", tight != null ? tight : "key: value, with a space between");
+                    begun,
+                    "",
+                    "a colon is missing after this",
+                    tight != null ? tight : "key: value, with a space between");
         } else if (message.contains("that cannot start any token")) {
             int c = source.at(broken.line(), broken.column());
             problems.add(
                     broken,
                     "",
-                    "the character " + (c > ' ' && c < 0x7f ? Character.toString(c) : Ascii.code(c)) + " cannot begin a value",
+                    "the character " + (c > ' ' && c < 0x7f ? Character.toString(c) : Ascii.code(c))
+                            + " cannot begin a value",
                     "it needs quotes round it");
-        } else if (message.contains("while parsing a block mapping") || message.contains("while parsing a block collection")) {
+        } else if (message.contains("while parsing a block mapping")
+                || message.contains("while parsing a block collection")) {
             problems.add(
                     broken,
                     "",

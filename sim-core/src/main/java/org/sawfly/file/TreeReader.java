@@ -109,7 +109,12 @@ final class TreeReader {
             if (key.equals("<<")) {
                 problems.add(keyPlace, path, "<< (a merge key) is not read here", "write the keys out");
             } else if (before != null) {
-                problems.add(keyPlace, keyPath, "stands here a second time; first in line " + before.place().line(), "");
+                problems.add(
+                        keyPlace,
+                        keyPath,
+                        "stands here a second time; first in line "
+                                + before.place().line(),
+                        "");
             } else {
                 entries.put(key, new Node.Entry(keyPlace, value));
             }

@@ -1,0 +1,22 @@
+package org.sawfly.file;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What one reading of inputs collects: problems, doubts and assumptions. */
+final class Reading {
+    private final Problems problems = new Problems();
+    private final List<Assumed> assumed = new ArrayList<>();
+
+    Problems problems() {
+        return problems;
+    }
+
+    void assume(Assumed one) {
+        assumed.add(one);
+    }
+
+    List<Assumed> assumed() {
+        return List.copyOf(assumed);
+    }
+}
