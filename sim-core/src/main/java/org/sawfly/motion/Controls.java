@@ -1,0 +1,24 @@
+package org.sawfly.motion;
+
+import org.sawfly.aero.Motion;
+
+/** What the pilot, or whoever flies, asks for. Called in every evaluation of the right-hand side: smooth, no allocation. */
+public interface Controls {
+    /**
+     * Writes where the servos are asked to go.
+     *
+     * @param t time [s]
+     * @param state see {@link StateLayout}
+     * @param motion through the air, rates and servo positions filled in
+     * @param commands elevator, camber, aileron, rudder [rad]
+     */
+    void command(double t, double[] state, Motion motion, double[] commands);
+
+    /** Roll rate prescribed with {@link Axes#PITCH_YAW} [rad/s]; may depend on time, place and attitude only. */
+    double rollRate(double t, double[] state);
+
+    /**
+     * Time derivative of {@link #rollRate} along the flight [rad/s2]. The state's roll rate is the prescribed one here.
+     */
+    double rollAcceleration(double t, double[] state);
+}
