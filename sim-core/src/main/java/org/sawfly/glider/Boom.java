@@ -1,5 +1,7 @@
 package org.sawfly.glider;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -22,4 +24,22 @@ public record Boom(
         double frontDiameter,
         double endDiameter,
         BoomStiffness stiffness,
-        Map<String, BoomHole> holes) {}
+        Map<String, BoomHole> holes) {
+    public Boom {
+        Check.positive(mass, "the mass of the boom [kg]");
+        Check.finite(frontX, "the place where the boom leaves the pod [m]");
+        Check.finite(endX, "the place of the boom's end [m]");
+        Check.finite(z, "the height of the boom [m]");
+        Check.positive(frontDiameter, "the front diameter of the boom [m]");
+        Check.positive(endDiameter, "the end diameter of the boom [m]");
+        if (endX >= frontX) {
+            throw new IllegalArgumentException("the boom's end must lie behind the place where it leaves the pod");
+        }
+        holes = Collections.unmodifiableMap(new LinkedHashMap<>(holes));
+    }
+
+    /** From the pod to the end [m]. */
+    public double length() {
+        return frontX - endX;
+    }
+}

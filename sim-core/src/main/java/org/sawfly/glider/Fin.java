@@ -10,8 +10,25 @@ import org.sawfly.section.Section;
  * @param below planform of the part below the boom
  * @param x place of the root leading edge in build axes, forward positive [m]
  * @param z place of the root (boom axis) in build axes, down positive [m]
- * @param section
+ * @param section its section, the same from root to tip
  * @param rudderChord rudder chord as a fraction of the local chord [1]
  */
 public record Fin(
-        double mass, Planform above, Planform below, double x, double z, Section section, double rudderChord) {}
+        double mass, Planform above, Planform below, double x, double z, Section section, double rudderChord) {
+    public Fin {
+        Check.notNegative(mass, "the mass of the fin [kg]");
+        Check.finite(x, "the place of the fin [m]");
+        Check.finite(z, "the height of the fin's root [m]");
+        Check.between(rudderChord, 0, 1, "the rudder chord as a part of the chord");
+    }
+
+    /** Area above and below the boom together [m2]. */
+    public double area() {
+        return above.area() + below.area();
+    }
+
+    /** Forward by so much [m], otherwise the same. */
+    Fin forward(double shift) {
+        return new Fin(mass, above, below, x + shift, z, section, rudderChord);
+    }
+}

@@ -10,4 +10,13 @@ package org.sawfly.glider;
  * @param width [m]
  * @param height [m]
  */
-public record Pod(double mass, double cgX, double noseX, double z, double width, double height) {}
+public record Pod(double mass, double cgX, double noseX, double z, double width, double height) {
+    public Pod {
+        Check.notNegative(mass, "the mass of the pod [kg]");
+        Check.finite(cgX, "the balance point of the pod [m]");
+        Check.finite(noseX, "the place of the nose [m]");
+        Check.finite(z, "the height of the pod [m]");
+        Check.positive(width, "the width of the pod [m]");
+        Check.positive(height, "the height of the pod [m]");
+    }
+}

@@ -21,6 +21,19 @@ public record Inertia(double ixx, double iyy, double izz, double ixy, double ixz
         return new Inertia(ixx + o.ixx, iyy + o.iyy, izz + o.izz, ixy + o.ixy, ixz + o.ixz, iyz + o.iyz);
     }
 
+    /** This tensor less another about the same point. */
+    public Inertia minus(Inertia o) {
+        return new Inertia(ixx - o.ixx, iyy - o.iyy, izz - o.izz, ixy - o.ixy, ixz - o.ixz, iyz - o.iyz);
+    }
+
+    /** Angular momentum [kg m2/s] of a body turning at omega [rad/s]. */
+    public Vec3 times(Vec3 omega) {
+        return new Vec3(
+                ixx * omega.x() - ixy * omega.y() - ixz * omega.z(),
+                -ixy * omega.x() + iyy * omega.y() - iyz * omega.z(),
+                -ixz * omega.x() - iyz * omega.y() + izz * omega.z());
+    }
+
     /** The tensor of a point mass m [kg] at place r [m] (the parallel-axes term). */
     public static Inertia ofPoint(double m, Vec3 r) {
         return new Inertia(
