@@ -74,6 +74,16 @@ sealed interface Node {
             changed.put(key, entry);
             return new Keys(place, changed);
         }
+
+        /** The same keys without one. */
+        Keys without(String key) {
+            if (!entries.containsKey(key)) {
+                return this;
+            }
+            Map<String, Entry> changed = new LinkedHashMap<>(entries);
+            changed.remove(key);
+            return new Keys(place, changed);
+        }
     }
 
     /**
