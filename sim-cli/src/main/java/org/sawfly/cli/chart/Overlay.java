@@ -1,0 +1,223 @@
+package org.sawfly.cli.chart;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.sawfly.cli.chart.Pen.Anchor;
+import org.sawfly.cli.chart.Pen.Script;
+
+/** What lies over the data: marks and the words at the lines. Words give way to each other. */
+final class Overlay {
+    private static final Script WORDS = new Script(Sheet.TEXT_SIZE, false, Hue.INK, Anchor.START);
+    private static final Script FLAG = new Script(Sheet.TICK_SIZE, false, Hue.INK, Anchor.START);
+    private static final double LINE = Sheet.TEXT_SIZE * 1.2;
+    private static final double SPAN_HEIGHT = 18;
+
+    private final Figure figure;
+    private final Sheet sheet;
+    private final Pen pen;
+    private final List<Box> taken = new ArrayList<>();
+
+    Overlay(Figure figure, Sheet sheet, Pen pen) {
+        this.figure = figure;
+        this.sheet = sheet;
+        this.pen = pen;
+    }
+
+    void draw() {
+        for (int i = 0; i < figure.panels().size(); i++) {
+            Panel panel = figure.panels().get(i);
+            Scale scale = sheet.scale(i);
+            taken.clear();
+            spans(panel, scale);
+            uprights(panel, scale);
+            for (Mark mark : panel.marks()) {
+                if (mark instanceof Mark.Hatched hatched) {
+                    hatchWords(hatched, scale);
+                }
+            }
+            for (Mark mark : panel.marks()) {
+                if (mark instanceof Mark.Flag flag) {
+                    flag(flag, scale);
+                }
+            }
+            lineWords(panel, scale);
+            ribbonWords(panel, scale);
+        }
+    }
+
+    private void uprights(Panel panel, Scale scale) {
+        double free = Double.NEGATIVE_INFINITY;
+        List<Mark.Upright> inOrder = new ArrayList<>();
+        for (Mark mark : panel.marks()) {
+            if (mark instanceof Mark.Upright upright && scale.x().holds(upright.x())) {
+                inOrder.add(upright);
+            }
+        }
+        inOrder.sort(Comparator.comparingDouble(Mark.Upright::x));
+        for (Mark.Upright upright : inOrder) {
+            double x = scale.across(upright.x());
+            pen.line(x, scale.box().top(), x, scale.box().bottom(), Hue.INK, 1.3f, 7, 4);
+            taken.add(new Box(x - 1, scale.box().top(), 2, scale.box().height()));
+            double width = Letters.width(upright.label(), Sheet.TEXT_SIZE);
+            double left = Math.max(scale.box().left() - 4, Math.min(x - width / 2, Figure.WIDTH - Sheet.EDGE - width));
+            double start = Math.max(left, free);
+            if (!upright.label().isEmpty()) {
+                pen.text(start, scale.box().top() - 6, upright.label(), WORDS);
+                free = start + width + 14;
+            }
+        }
+    }
+
+    private void spans(Panel panel, Scale scale) {
+        double bottom = scale.box().bottom() - 3;
+        for (Mark mark : panel.marks()) {
+            if (mark instanceof Mark.Span span) {
+                double left = scale.acrossClamped(span.from()) + 2;
+                double right = scale.acrossClamped(span.to()) - 2;
+                double top = bottom - SPAN_HEIGHT;
+                double[] y = {top, top, bottom, bottom};
+                pen.fill(new double[] {left, right, right, left}, y, span.hue(), 0.18);
+                pen.line(
+                        left,
+                        top,
+                        right,
+                        top,
+                        span.hue(),
+                        span.stroke().width(),
+                        span.stroke().dash());
+                String text = Letters.width(span.label(), Sheet.TICK_SIZE) > right - left ? "" : span.label();
+                pen.text((left + right) / 2, bottom - 4, text, FLAG.at(Anchor.MIDDLE));
+                taken.add(new Box(left, top - 2, right - left, SPAN_HEIGHT + 4));
+            }
+        }
+    }
+
+    private void hatchWords(Mark.Hatched region, Scale scale) {
+        double one = scale.downClamped(region.low());
+        double other = scale.downClamped(region.high());
+        double left = scale.acrossClamped(region.left());
+        double right = scale.acrossClamped(region.right());
+        double top = Math.min(one, other);
+        double bottom = Math.max(one, other);
+        if (right - left < 1 || bottom - top < 1 || region.label().isEmpty()) {
+            return;
+        }
+        double width = Letters.width(region.label(), Sheet.TICK_SIZE);
+        boolean whole = bottom - top > scale.box().height() * 0.9;
+        double y = whole ? top + LINE : (top + bottom) / 2 + Sheet.TICK_SIZE * 0.36;
+        double[] tries = {right - width - 10, (left + right - width) / 2, left + 70, left + 6};
+        double x = left;
+        for (int i = tries.length - 1; i >= 0; i--) {
+            Box box = new Box(tries[i], y - Sheet.TICK_SIZE, width, Sheet.TICK_SIZE * 1.2);
+            x = tries[i] >= left && taken.stream().noneMatch(box::meets) ? tries[i] : x;
+        }
+        put(x, y, region.label(), FLAG, true);
+    }
+
+    private void flag(Mark.Flag flag, Scale scale) {
+        if (!scale.holds(flag.x(), flag.y())) {
+            return;
+        }
+        double x = scale.across(flag.x());
+        double y = scale.down(flag.y());
+        pen.dot(x, y, 3.4, flag.hue());
+        taken.add(new Box(x - 4, y - 4, 8, 8));
+        put(x + 7, y - 6, flag.label(), FLAG, true);
+    }
+
+    /** Words of the lines: in the right margin for those that reach it, else beside their last point. */
+    private void lineWords(Panel panel, Scale scale) {
+        List<End> margin = new ArrayList<>();
+        for (Series series : panel.series()) {
+            if (series instanceof Series.Line line && !line.label().isEmpty()) {
+                End end = End.of(line, scale);
+                if (end != null && end.x > scale.box().right() - 3) {
+                    margin.add(end);
+                } else if (end != null) {
+                    put(end.x + 6, end.y + Sheet.TICK_SIZE * 0.36, line.label(), WORDS, true);
+                }
+            }
+        }
+        margin.sort(Comparator.comparingDouble(e -> e.y));
+        double[] tops = spread(margin, scale.box());
+        for (int i = 0; i < margin.size(); i++) {
+            marginWords(margin.get(i), tops[i], scale.box().right());
+        }
+    }
+
+    private void marginWords(End end, double top, double edge) {
+        double middle = top + end.height() / 2;
+        Series.Line line = end.line;
+        double from = edge + 3;
+        double to = edge + Sheet.LABEL_GAP - 5;
+        pen.line(from, end.y, to, middle, line.hue(), Math.min(line.stroke().width(), 1.6f));
+        double y = top + Sheet.TEXT_SIZE * 0.92;
+        for (String text : end.words) {
+            pen.text(edge + Sheet.LABEL_GAP, y, text, WORDS);
+            y += LINE;
+        }
+    }
+
+    /** Upper edges of labels that want to stand at the ends of their lines, pushed apart and kept on the sheet. */
+    private static double[] spread(List<End> ends, Box box) {
+        double[] tops = new double[ends.size()];
+        double free = box.top() - LINE;
+        for (int i = 0; i < tops.length; i++) {
+            tops[i] = Math.max(free, ends.get(i).y - ends.get(i).height() / 2);
+            free = tops[i] + ends.get(i).height() + 2;
+        }
+        double limit = box.bottom() + LINE / 2;
+        for (int i = tops.length - 1; i >= 0; i--) {
+            tops[i] = Math.min(tops[i], limit - ends.get(i).height());
+            limit = tops[i] - 2;
+        }
+        return tops;
+    }
+
+    private void ribbonWords(Panel panel, Scale scale) {
+        for (Series series : panel.series()) {
+            if (series instanceof Series.Ribbon ribbon && !ribbon.label().isEmpty()) {
+                double edge = scale.downClamped(Math.max(ribbon.high()[0], ribbon.low()[0]));
+                Script quiet = new Script(Sheet.TICK_SIZE, false, Hue.QUIET, Anchor.START);
+                put(scale.box().left() + 10, edge + LINE, ribbon.label(), quiet, true);
+            }
+        }
+    }
+
+    /** Writes words near a point where no other words are; above and below are tried in turn. */
+    private void put(double x, double y, String text, Script script, boolean mayMove) {
+        double width = Letters.width(text, script.size());
+        double[] tries = mayMove ? new double[] {0, 1, -1, 2, -2, 3, -3} : new double[] {0};
+        Box best = null;
+        for (double shift : tries) {
+            Box box = new Box(x, y - script.size() + shift * LINE * 0.8, width, script.size() * 1.2);
+            if (taken.stream().noneMatch(box::meets)) {
+                best = box;
+                break;
+            }
+        }
+        Box box = best == null ? new Box(x, y - script.size(), width, script.size() * 1.2) : best;
+        taken.add(box);
+        pen.text(box.left(), box.top() + script.size(), text, script);
+    }
+
+    /** Where a line ends on the sheet, and its words. */
+    private record End(Series.Line line, double x, double y, List<String> words) {
+        static End of(Series.Line line, Scale scale) {
+            double[] x = line.x();
+            double[] y = line.y();
+            for (int i = x.length - 1; i >= 0; i--) {
+                if (Double.isFinite(x[i]) && Double.isFinite(y[i]) && scale.holds(x[i], y[i])) {
+                    List<String> words = Letters.wrap(line.label(), Sheet.TEXT_SIZE, Sheet.LABEL_WIDTH);
+                    return new End(line, scale.across(x[i]), scale.down(y[i]), words);
+                }
+            }
+            return null;
+        }
+
+        double height() {
+            return words.size() * LINE;
+        }
+    }
+}
