@@ -41,8 +41,9 @@ public final class SectionTable implements Section {
         double[] out = new double[CHANNELS];
         for (int j = 0; j < reynolds.length; j++) {
             for (int k = 0; k < flaps.length; k++) {
+                Section run = section instanceof SectionEstimate e ? e.polar(reynolds[j], flaps[k]) : section;
                 for (int i = 0; i < alphas.length; i++) {
-                    section.at(alphas[i], reynolds[j], flaps[k], out);
+                    run.at(alphas[i], reynolds[j], flaps[k], out);
                     System.arraycopy(
                             out, 0, values, CHANNELS * ((i * reynolds.length + j) * flaps.length + k), CHANNELS);
                 }

@@ -1,0 +1,115 @@
+package org.sawfly.section;
+
+/**
+ * Numbers of the correlation behind {@link SectionEstimate}. Fitted by least squares to measured low-speed sections of 5 to
+ * 10 % thickness and up to 4 % camber (University of Illinois low-speed airfoil tests); the fit program among the tests
+ * finds them anew. Percentages are of chord, angles in degrees, L = ln(Re/100 000).
+ */
+final class SectionCorrelation {
+    /** Indices of the numbers for lift. */
+    enum Lift {
+        /** Factor on the zero-lift angle of theory. */
+        ZERO_LIFT,
+        /** Slope before the stall weight is applied [1/rad]. */
+        SLOPE,
+        /** Lift lost over the long bubble at low angles, at L = 0 [1], and its growth towards low Re. */
+        LOSS,
+        LOSS_RE,
+        /** Angle above which the bubble closes at L = 0 [deg], its fall with L, and the width of the change [deg]. */
+        CLOSE,
+        CLOSE_RE,
+        CLOSE_WIDTH,
+        /** Middle of the stall [deg] at 2.5 % camber and 8.5 % thickness, L = 0; per % camber, % thickness, and L. */
+        STALL,
+        STALL_CAMBER,
+        STALL_THICKNESS,
+        STALL_RE,
+        /** Width of the stall [deg]. */
+        STALL_WIDTH
+    }
+
+    /** Indices of the numbers for drag. */
+    enum Drag {
+        /** Least drag over laminar friction at 2 % camber and 8.5 % thickness, L = 0; per %, per %, and exponent of Re. */
+        FRICTION,
+        FRICTION_THICKNESS,
+        FRICTION_CAMBER,
+        FRICTION_RE,
+        /** Curvature of the bucket over lift, its middle at no camber, and the shift of the middle per %. */
+        BUCKET,
+        BUCKET_LIFT,
+        BUCKET_CAMBER,
+        /** Logarithm of the drag of the bubble at L = 0, exponent of Re, lift where it is worst (and per % camber), width. */
+        BUBBLE,
+        BUBBLE_RE,
+        BUBBLE_LIFT,
+        BUBBLE_CAMBER,
+        BUBBLE_WIDTH,
+        /** Drag that goes with lost lift. */
+        LOSS,
+        /** Middle of the loss of suction at the leading edge [deg], at 2.5 % camber, 8.5 % thickness; slopes as for stall. */
+        EDGE,
+        EDGE_CAMBER,
+        EDGE_THICKNESS,
+        EDGE_RE,
+        EDGE_WIDTH
+    }
+
+    /** Indices of the numbers for the moment. */
+    enum Moment {
+        /** Factor on the moment of theory. */
+        THEORY,
+        /** Moment of a unit of lost lift. */
+        LOSS,
+        /** Moment of a unit of attached lift. */
+        LIFT
+    }
+
+    static final SectionCorrelation FITTED = new SectionCorrelation(
+            new double[] {0.943, 6.992, 0.151, 0.568, 0.718, 4.481, 1.467, 11.771, 0.898, 0.195, 0.845, 4.392},
+            new double[] {
+                1.2039, 0.1239, 0.0401, 0.1179, 1.3445, -0.0273, 0.2093, -5.9346, 1.7864, 0.6194, 0.1381, 0.2235, 0.0153,
+                21.1, 3.2576, 4.1703, -1.2827, 1.9452
+            },
+            new double[] {1, 0.2, 0});
+
+    private final double[] lift;
+    private final double[] drag;
+    private final double[] moment;
+
+    SectionCorrelation(double[] lift, double[] drag, double[] moment) {
+        if (lift.length != Lift.values().length
+                || drag.length != Drag.values().length
+                || moment.length != Moment.values().length) {
+            throw new IllegalArgumentException("the correlation needs "
+                    + Lift.values().length + ", " + Drag.values().length + " and " + Moment.values().length + " numbers");
+        }
+        this.lift = lift.clone();
+        this.drag = drag.clone();
+        this.moment = moment.clone();
+    }
+
+    double get(Lift which) {
+        return lift[which.ordinal()];
+    }
+
+    double get(Drag which) {
+        return drag[which.ordinal()];
+    }
+
+    double get(Moment which) {
+        return moment[which.ordinal()];
+    }
+
+    double[] lift() {
+        return lift.clone();
+    }
+
+    double[] drag() {
+        return drag.clone();
+    }
+
+    double[] moment() {
+        return moment.clone();
+    }
+}
