@@ -2,8 +2,8 @@ package org.sawfly.section;
 
 /**
  * Thin-aerofoil theory of a hinged flap without a gap (Glauert, "Theoretical Relationships for an Aerofoil with a Hinged
- * Flap", R&amp;M 1095, 1927). The hinge lies at {@code cos phi = 1 - 2 (1 - E)}, so that phi = pi - theta is measured from
- * the trailing edge; E is flap chord over chord. Deflection [rad] trailing edge down positive, moments nose up positive,
+ * Flap", R&amp;M 1095, 1927). The hinge h lies at {@code cos h = 2 E - 1}, E flap chord over chord;
+ * {@code tau = 1 - (h - sin h)/pi}, {@code dcm/ddelta = -sin(h)(1 - cos h)/2}. Deflection [rad] trailing edge down positive, moments nose up positive,
  * hinge moments trailing edge down positive, referred to flap chord squared.
  *
  * @param effectiveness tau, change of zero-lift angle for a unit of deflection, sign reversed [1]
@@ -37,11 +37,10 @@ public record PlainFlap(
     }
 
     /**
-     * Integral of the load {@code dcp} times the arm behind the hinge, over the flap, divided by -E^2. In theta (0 at the
-     * leading edge) the load of an angle is {@code 4 (1 + cos)/sin}; that of the flap is {@code 8 [A0 (1 + cos)/sin + sum
-     * A_n sin(n theta)]/2}, whose sum has the closed form {@code (4/pi)[(pi - hinge)(1 + cos)/sin - ln(sin((hinge -
-     * theta)/2)/sin((hinge + theta)/2))]} up to sign; the logarithm is integrable and is met by a substitution that
-     * crowds the points at the hinge.
+     * Moment of the load about the hinge over the flap, divided by -E^2. With theta from 0 at the leading edge the load of
+     * an angle of attack is {@code 4 (1 + cos theta)/sin theta}; that of a deflection, its Fourier series summed, is
+     * {@code (4/pi)[(pi - h)(1 + cos theta)/sin theta + ln |sin((theta + h)/2)/sin((theta - h)/2)|]}, h the hinge. The
+     * logarithm is integrable; the points crowd at the hinge.
      */
     private static double hingeMoment(double hinge, double chord, boolean flap) {
         double sum = 0;

@@ -11,4 +11,12 @@ public interface Section {
      * @param out cl, cd, cm, at least three long
      */
     void at(double alpha, double reynolds, double flap, double[] out);
+
+    /**
+     * The same section prepared for many angles at one Reynolds number and flap angle: what it answers at that condition
+     * is the same, faster where preparing pays.
+     */
+    default Section prepared(double reynolds, double flap) {
+        return this;
+    }
 }

@@ -47,9 +47,11 @@ final class SectionCorrelation {
         BUBBLE_WIDTH,
         /** Drag that goes with lost lift. */
         LOSS,
-        /** Middle of the loss of suction at the leading edge [deg], at 2.5 % camber, 8.5 % thickness; slopes as for stall. */
+        /** Middle of the loss of suction at the leading edge [deg] at no camber and 8.5 % thickness; its rise per % camber
+         * for suction on the upper and on the lower side, per % thickness, and L; width [deg]. */
         EDGE,
         EDGE_CAMBER,
+        EDGE_CAMBER_LOWER,
         EDGE_THICKNESS,
         EDGE_RE,
         EDGE_WIDTH
@@ -66,12 +68,14 @@ final class SectionCorrelation {
     }
 
     static final SectionCorrelation FITTED = new SectionCorrelation(
-            new double[] {0.943, 6.992, 0.151, 0.568, 0.718, 4.481, 1.467, 11.771, 0.898, 0.195, 0.845, 4.392},
             new double[] {
-                1.2039, 0.1239, 0.0401, 0.1179, 1.3445, -0.0273, 0.2093, -5.9346, 1.7864, 0.6194, 0.1381, 0.2235, 0.0153,
-                21.1, 3.2576, 4.1703, -1.2827, 1.9452
+                0.98690, 6.4488, 0.12147, 0.80529, 1.1738, 3.9439, 1.4499, 12.819, 0.61672, 0.59218, 0.90442, 4.0422
             },
-            new double[] {1, 0.2, 0});
+            new double[] {
+                1.0280, 0.086618, -0.024844, 0.12490, 1.4014, 0.26952, 0.19595, -5.0385, 0.79004, 0.81337, 0.15613,
+                0.27319, 0.021368, 19.778, 0.96771, -0.69426, 6.6834, -1.3110, 2.0494
+            },
+            new double[] {1.1562, 0.19977, 0.013044});
 
     private final double[] lift;
     private final double[] drag;
@@ -81,8 +85,8 @@ final class SectionCorrelation {
         if (lift.length != Lift.values().length
                 || drag.length != Drag.values().length
                 || moment.length != Moment.values().length) {
-            throw new IllegalArgumentException("the correlation needs "
-                    + Lift.values().length + ", " + Drag.values().length + " and " + Moment.values().length + " numbers");
+            throw new IllegalArgumentException("the correlation needs " + Lift.values().length + ", "
+                    + Drag.values().length + " and " + Moment.values().length + " numbers");
         }
         this.lift = lift.clone();
         this.drag = drag.clone();

@@ -30,12 +30,18 @@ public record SectionEstimate(SectionShape shape, double stallDelay) implements 
         polar(reynolds, flap).at(alpha, out);
     }
 
+    @Override
+    public Section prepared(double reynolds, double flap) {
+        SectionPolar polar = polar(reynolds, flap);
+        return (alpha, sameReynolds, sameFlap, out) -> polar.at(alpha, out);
+    }
+
     /** The estimate on the usual grid, ready for flying. */
     public SectionTable table() {
         return SectionTable.of(this, SectionGrid.usual(shape.flapChord() > 0));
     }
 
-    SectionPolar polar(double reynolds, double flap) {
+    private SectionPolar polar(double reynolds, double flap) {
         return new SectionPolar(SectionCorrelation.FITTED, shape, stallDelay, reynolds, flap);
     }
 }

@@ -58,8 +58,10 @@ final class SectionPolar {
     private final double friction;
     private final double bucket;
     private final double bucketLift;
-    private final double bubble;
-    private final double bubbleLift;
+    private final double bubbleUpper;
+    private final double bubbleLower;
+    private final double bubbleUpperLift;
+    private final double bubbleLowerLift;
     private final double bubbleWidth;
     private final double lossDrag;
     private final double lossMoment;
@@ -100,10 +102,9 @@ final class SectionPolar {
         this.stallDown = floor(stall + tilt * (-camber - 2.5) + shiftDeg);
 
         double edge = c.get(Drag.EDGE) + c.get(Drag.EDGE_THICKNESS) * thick + c.get(Drag.EDGE_RE) * l + delayDeg;
-        double edgeTilt = c.get(Drag.EDGE_CAMBER);
         this.edgeWidth = c.get(Drag.EDGE_WIDTH);
-        this.edgeUp = floor(edge + edgeTilt * (camber - 2.5) - shiftDeg);
-        this.edgeDown = floor(edge + edgeTilt * (-camber - 2.5) + shiftDeg);
+        this.edgeUp = floor(edge + c.get(Drag.EDGE_CAMBER) * camber - shiftDeg);
+        this.edgeDown = floor(edge + c.get(Drag.EDGE_CAMBER_LOWER) * camber + shiftDeg);
 
         double factor = c.get(Drag.FRICTION)
                 + c.get(Drag.FRICTION_THICKNESS) * thick
@@ -115,18 +116,19 @@ final class SectionPolar {
         double flapLift = 2 * Math.PI * shift * FLAP_BUCKET;
         this.bucket = c.get(Drag.BUCKET);
         this.bucketLift = c.get(Drag.BUCKET_LIFT) * some + c.get(Drag.BUCKET_CAMBER) * camber + flapLift;
-        double reach = (camber + 1) / 3.5;
-        this.bubble = Math.exp(c.get(Drag.BUBBLE) - c.get(Drag.BUBBLE_RE) * low) * reach * reach * thickness / 8.5;
-        this.bubbleLift = c.get(Drag.BUBBLE_LIFT) + c.get(Drag.BUBBLE_CAMBER) * (camber - 2.5) + flapLift;
+        double bubble = Math.exp(c.get(Drag.BUBBLE) - c.get(Drag.BUBBLE_RE) * low) * thickness / 8.5;
+        this.bubbleUpper = bubble * reach(camber);
+        this.bubbleLower = bubble * reach(-camber);
+        this.bubbleUpperLift = c.get(Drag.BUBBLE_LIFT) + c.get(Drag.BUBBLE_CAMBER) * (camber - 2.5) + flapLift;
+        this.bubbleLowerLift = flapLift - c.get(Drag.BUBBLE_LIFT) + c.get(Drag.BUBBLE_CAMBER) * (camber + 2.5);
         this.bubbleWidth = c.get(Drag.BUBBLE_WIDTH);
         this.lossDrag = c.get(Drag.LOSS);
         this.lossMoment = c.get(Moment.LOSS);
         this.liftMoment = c.get(Moment.LIFT);
         double onset = flap / FLAP_ONSET;
         double sine = Math.sin(flap);
-        this.flapDrag = hinged
-                ? 1.7 * Math.pow(shape.flapChord(), 1.38) * sine * sine * -Math.expm1(-onset * onset)
-                : 0;
+        this.flapDrag =
+                hinged ? 1.7 * Math.pow(shape.flapChord(), 1.38) * sine * sine * -Math.expm1(-onset * onset) : 0;
     }
 
     /** cl, cd and cm at an angle [rad]. */
@@ -156,10 +158,17 @@ final class SectionPolar {
         out[2] = s * (moment + lossMoment * lost + liftMoment * attached) + (1 - s) * Plate.cm(alpha);
     }
 
-    /** The bubble on the upper surface, and by symmetry on the lower, whose reach a camber takes away. */
+    /** Bubbles on the upper and, mirrored, on the lower surface, where camber leaves little of it. */
     private double bubbleDrag(double y) {
-        double upper = (y - bubbleLift) / bubbleWidth;
-        return bubble * Math.exp(-0.5 * upper * upper);
+        double upper = (y - bubbleUpperLift) / bubbleWidth;
+        double lower = (y - bubbleLowerLift) / bubbleWidth;
+        return bubbleUpper * Math.exp(-0.5 * upper * upper) + bubbleLower * Math.exp(-0.5 * lower * lower);
+    }
+
+    /** Growth of a bubble with camber [%], 1 at 2.5 %, fading to nothing below -1 %. */
+    private static double reach(double camber) {
+        double r = soften(camber + 1) / 3.5;
+        return r * r;
     }
 
     private static double flapShare(double l) {

@@ -41,7 +41,7 @@ public final class SectionTable implements Section {
         double[] out = new double[CHANNELS];
         for (int j = 0; j < reynolds.length; j++) {
             for (int k = 0; k < flaps.length; k++) {
-                Section run = section instanceof SectionEstimate e ? e.polar(reynolds[j], flaps[k]) : section;
+                Section run = section.prepared(reynolds[j], flaps[k]);
                 for (int i = 0; i < alphas.length; i++) {
                     run.at(alphas[i], reynolds[j], flaps[k], out);
                     System.arraycopy(

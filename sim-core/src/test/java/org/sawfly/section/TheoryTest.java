@@ -22,8 +22,7 @@ class TheoryTest {
     void anyMeanLineAgreesWithTheClosedForm() {
         double p = 0.42;
         ThinAerofoil closed = ThinAerofoil.twoParabolas(0.019, p);
-        ThinAerofoil summed =
-                ThinAerofoil.of(x -> 0.038 * (p - x) / (x < p ? p * p : (1 - p) * (1 - p)));
+        ThinAerofoil summed = ThinAerofoil.of(x -> 0.038 * (p - x) / (x < p ? p * p : (1 - p) * (1 - p)));
         assertThat(summed.zeroLift()).isCloseTo(closed.zeroLift(), within(1e-8));
         assertThat(summed.moment()).isCloseTo(closed.moment(), within(1e-8));
         assertThat(summed.idealLift()).isCloseTo(closed.idealLift(), within(1e-7));
