@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.sawfly.cli.command.CommandException;
 import org.sawfly.cli.command.Exit;
+import org.sawfly.file.InputException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -29,9 +30,9 @@ final class Failures {
         this.trace = "1".equals(System.getenv("SAWFLY_TRACE"));
     }
 
-    int wrongUse(ParameterException e, String[] args) {
-        if (e.getCause() instanceof CommandException cause) {
-            return failed(cause);
+    int wrongUse(ParameterException e) {
+        if (e.getCause() instanceof CommandException || e.getCause() instanceof InputException) {
+            return failed(e.getCause());
         }
         err.println("sawfly: " + decapitalized(e.getMessage()));
         CommandLine line = e.getCommandLine();
@@ -48,6 +49,11 @@ final class Failures {
 
     /** Any other end of a command. Every exception the program throws on purpose has its line here. */
     int failed(Throwable e) {
+        if (e instanceof InputException refused) {
+            err.println(refused.getMessage());
+            traced(e);
+            return Exit.NOT_ACCEPTED.code();
+        }
         Exit exit = Exit.FAULT;
         String message = "a fault of the program: " + e + " (SAWFLY_TRACE=1 shows where)";
         if (e instanceof CommandException stop) {

@@ -42,7 +42,7 @@ public final class Main {
         int code;
         try {
             CommandLine line = Root.commandLine(new Streams(in, out, err))
-                    .setParameterExceptionHandler(failures::wrongUse)
+                    .setParameterExceptionHandler((e, words) -> failures.wrongUse(e))
                     .setExecutionExceptionHandler((e, command, parsed) -> failures.failed(e));
             code = line.execute(withCommand(args, line));
         } catch (RuntimeException | Error e) {

@@ -8,9 +8,13 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sawfly.cli.command.CommandException;
 import org.sawfly.cli.command.Exit;
+import org.sawfly.file.InputException;
+import org.sawfly.file.Place;
+import org.sawfly.file.Problem;
 
 class MainTest {
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -96,6 +100,14 @@ class MainTest {
         assertThat(failures.failed(new CommandException(Exit.NO_ANSWER, "the glider does not trim")))
                 .isEqualTo(4);
         assertThat(err()).isEqualTo("sawfly: the glider does not trim" + System.lineSeparator());
+    }
+
+    @Test
+    void aRefusedFileIsReportedAsItsReaderSaysIt() {
+        Problem problem = new Problem(new Place("plover.yaml", 3, 9), "wing.span_mm", "negative", "1500");
+        assertThat(new Failures(errStream).failed(new InputException(List.of(problem))))
+                .isEqualTo(3);
+        assertThat(err()).startsWith("plover.yaml:3:9:");
     }
 
     @Test
