@@ -14,7 +14,7 @@ class DenseLuTest {
     @ValueSource(ints = {1, 2, 5, 40})
     void solvesAndInverts(int n) {
         Random random = new Random(n);
-        double[] a = random.doubles(n * n, -1, 1).toArray();
+        double[] a = random.doubles((long) n * n, -1, 1).toArray();
         a[0] = 0.0 + (n == 1 ? 2 : 0); // a zero in the corner needs the exchange of rows
         double[] x = random.doubles(n, -1, 1).toArray();
         double[] b = times(a, x, n);
