@@ -103,8 +103,7 @@ final class LoneSurface {
                 double other = mirrored ? system.w(first + i, image) : 0;
                 w[j * count + i] = own + other;
                 odd[j * count + i] = own - other;
-                wd[j * count + i] =
-                        system.wd(first + i, first + j) + (mirrored ? system.wd(first + i, image) : 0);
+                wd[j * count + i] = system.wd(first + i, first + j) + (mirrored ? system.wd(first + i, image) : 0);
             }
         }
         this.attached = inverse(w);
@@ -234,7 +233,7 @@ final class LoneSurface {
         double friction;
         /** Circulation over V, by strip solved [m]. */
         final double[] gamma = new double[count];
-        /** Largest change of circulation in the last pass over the largest circulation [1]. */
+        /** Largest change in the last pass, as a lift coefficient: 2 Gamma/(V c) [1]. */
         double lastChange;
 
         private final double[] speeds = new double[count];
@@ -319,7 +318,6 @@ final class LoneSurface {
             double forward = 0;
             double pitch = 0;
             double drag = 0;
-            double largest = 0;
             double moved = 0;
             times(w, gamma, induced);
             times(wd, gamma, b);
@@ -334,17 +332,17 @@ final class LoneSurface {
                 double forwards = force * Math.sin(direction);
                 along += towardsNormal;
                 forward += forwards;
-                pitch += ahead[i] * towardsNormal - above[i] * forwards + speed * speed * chord * chord * width * out[2];
+                pitch +=
+                        ahead[i] * towardsNormal - above[i] * forwards + speed * speed * chord * chord * width * out[2];
                 drag += speed * speed * chord * width * out[1];
-                largest = Math.max(largest, Math.abs(gamma[i]));
-                moved = Math.max(moved, Math.abs(change[i]));
+                moved = Math.max(moved, 2 * Math.abs(change[i]) / chord);
             }
             double scale = (first > 0 ? 2 : 1) / area;
             normalForce = along * scale;
             forwardForce = forward * scale;
             moment = pitch * scale / meanChord;
             friction = drag * scale;
-            lastChange = largest > 0 ? moved / largest : 0;
+            lastChange = moved;
         }
     }
 }

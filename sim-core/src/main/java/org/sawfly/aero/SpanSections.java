@@ -56,7 +56,9 @@ final class SpanSections {
     private static double[] knots(Section root, Section tip) {
         if (root instanceof SectionTable a) {
             double[] found = a.grid().alphas();
-            if (tip == root || tip instanceof SectionTable b && Arrays.equals(found, b.grid().alphas())) {
+            if (tip == root
+                    || tip instanceof SectionTable b
+                            && Arrays.equals(found, b.grid().alphas())) {
                 return found;
             }
         }
