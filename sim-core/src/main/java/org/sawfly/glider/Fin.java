@@ -27,8 +27,18 @@ public record Fin(
         return above.area() + below.area();
     }
 
+    /** Quarter point of the mean aerodynamic chord of both parts, behind the root leading edge [m]. */
+    public double quarterPointBack() {
+        return (above.area() * above.quarterPointBack() + below.area() * below.quarterPointBack()) / area();
+    }
+
     /** Forward by so much [m], otherwise the same. */
     Fin forward(double shift) {
         return new Fin(mass, above, below, x + shift, z, section, rudderChord);
+    }
+
+    /** The same with so many times the mass. */
+    Fin heavier(double factor) {
+        return new Fin(mass * factor, above, below, x, z, section, rudderChord);
     }
 }

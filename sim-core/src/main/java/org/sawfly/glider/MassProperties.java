@@ -17,7 +17,7 @@ public record MassProperties(double mass, Vec3 cg, Inertia inertia) {
         return sum(Piece.all(glider), glider.correction());
     }
 
-    /** Of pieces together and a correction: masses and moments add up, the correction has no inertia about the CG. */
+    /** Of pieces together and a correction: masses and moments add up, inertias about the common CG. */
     static MassProperties sum(List<Piece> pieces, Correction correction) {
         double mass = correction.mass();
         Vec3 moment = correction.moment();
@@ -30,7 +30,7 @@ public record MassProperties(double mass, Vec3 cg, Inertia inertia) {
             throw new IllegalArgumentException("the parts must weigh something together (they weigh " + mass + " kg)");
         }
         Vec3 cg = moment.times(1 / mass);
-        Inertia inertia = Inertia.ZERO;
+        Inertia inertia = correction.inertia();
         for (Piece piece : pieces) {
             MassProperties p = piece.properties();
             inertia = inertia.plus(p.inertia()).plus(Inertia.ofPoint(p.mass(), p.cg().minus(cg)));

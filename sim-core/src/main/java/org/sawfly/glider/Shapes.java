@@ -9,7 +9,7 @@ import org.sawfly.math.Vec3;
  *
  * <p>A surface has its mass spread along the span by chord^2, as an outline of one thickness ratio filled evenly has.
  * Along the chord such a filled section balances at 0.420 of the chord, with a mean square of 0.0552 chord^2 about that
- * point and of 0.055 thickness^2 across; these are the moments of the thickness form of the NACA four-digit sections
+ * point and of 0.0575 thickness^2 across; these are the moments of the thickness form of the NACA four-digit sections
  * (Abbott and von Doenhoff, Theory of Wing Sections, 1959, equation 6.2).
  */
 final class Shapes {
@@ -20,7 +20,7 @@ final class Shapes {
     static final double ALONG_CHORD = 0.0552;
 
     /** Mean square of a section's mass across the chord, over thickness^2 [1]. */
-    static final double ACROSS = 0.055;
+    static final double ACROSS = 0.0575;
 
     /** Thickness taken for the inertia, over the chord; common practice 5 to 7 %, no source. It is worth 1e-6 kg m2. */
     static final double THICKNESS = 0.06;
@@ -62,8 +62,7 @@ final class Shapes {
         double c = Math.cos(wing.dihedral());
         double s = Math.sin(wing.dihedral());
         MassSum sum = new MassSum();
-        half(sum, wing.planform(), Vec3.ZERO, new Vec3(0, c, -s));
-        half(sum, wing.planform(), Vec3.ZERO, new Vec3(0, -c, -s));
+        surface(sum, wing.planform(), Vec3.ZERO, new Vec3(0, c, -s), new Vec3(0, -c, -s));
         return sum.scaledTo(wing.mass());
     }
 
@@ -71,8 +70,7 @@ final class Shapes {
     static MassProperties tailplane(Tailplane tail) {
         Vec3 root = new Vec3(tail.x(), 0, tail.z());
         MassSum sum = new MassSum();
-        half(sum, tail.planform(), root, new Vec3(0, 1, 0));
-        half(sum, tail.planform(), root, new Vec3(0, -1, 0));
+        surface(sum, tail.planform(), root, new Vec3(0, 1, 0), new Vec3(0, -1, 0));
         return sum.scaledTo(tail.mass());
     }
 
@@ -80,15 +78,14 @@ final class Shapes {
     static MassProperties fin(Fin fin) {
         Vec3 root = new Vec3(fin.x(), 0, fin.z());
         MassSum sum = new MassSum();
-        half(sum, fin.above(), root, new Vec3(0, 0, -1));
-        half(sum, fin.below(), root, new Vec3(0, 0, 1));
+        surface(sum, fin.above(), root, new Vec3(0, 0, -1));
+        surface(sum, fin.below(), root, new Vec3(0, 0, 1));
         return sum.scaledTo(fin.mass());
     }
 
-    /** One half from its root along the unit vector outward, mass chord^2 per length. */
-    private static void half(MassSum sum, Planform planform, Vec3 root, Vec3 outward) {
+    /** Halves from their common root along the unit vectors outward, side by side so that they mirror exactly. */
+    private static void surface(MassSum sum, Planform planform, Vec3 root, Vec3... outward) {
         Vec3 chordwise = new Vec3(1, 0, 0);
-        Vec3 normal = chordwise.cross(outward);
         for (int i = 1; i < planform.stations().size(); i++) {
             double from = planform.stations().get(i - 1).out();
             double to = planform.stations().get(i).out();
@@ -96,9 +93,12 @@ final class Shapes {
                 double y = Quadrature.point(k, from, to);
                 double c = planform.chordAt(y);
                 double dm = c * c * Quadrature.weight(k, from, to);
-                sum.add(dm, root.plus(outward.times(y)).minus(chordwise.times(planform.backAt(y) + BALANCE * c)));
-                sum.spread(dm, chordwise.times(c * Math.sqrt(ALONG_CHORD)));
-                sum.spread(dm, normal.times(c * THICKNESS * Math.sqrt(ACROSS)));
+                Vec3 onRoot = root.minus(chordwise.times(planform.backAt(y) + BALANCE * c));
+                for (Vec3 out : outward) {
+                    sum.add(dm, onRoot.plus(out.times(y)));
+                    sum.spread(dm, chordwise.times(c * Math.sqrt(ALONG_CHORD)));
+                    sum.spread(dm, chordwise.cross(out).times(c * THICKNESS * Math.sqrt(ACROSS)));
+                }
             }
         }
     }

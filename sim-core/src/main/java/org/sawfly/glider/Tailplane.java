@@ -27,4 +27,9 @@ public record Tailplane(
     Tailplane forward(double shift) {
         return new Tailplane(mass, planform, x + shift, z, decalage, section, elevatorChord);
     }
+
+    /** The same with so many times the mass. */
+    Tailplane heavier(double factor) {
+        return new Tailplane(mass * factor, planform, x, z, decalage, section, elevatorChord);
+    }
 }
