@@ -30,12 +30,7 @@ final class Closing {
      * @param lead       nose lead
      * @param correction of mass and moment
      */
-    record Closure(Part lead, Correction correction) {
-        /** The glider with these. */
-        Glider on(Glider glider) {
-            return glider.withNoseLead(lead.mass()).withCorrection(correction);
-        }
-    }
+    record Closure(Part lead, Correction correction) {}
 
     /**
      * What the glider weighs and where it balances.

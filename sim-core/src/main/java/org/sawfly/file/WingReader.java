@@ -27,7 +27,15 @@ final class WingReader {
 
     private WingReader() {}
 
-    static Wing read(In in, Sections.Tables tables) {
+    /**
+     * The wing and where it sits.
+     *
+     * @param wing      itself
+     * @param aboveBoom root chord line above the boom's axis [m]
+     */
+    record Read(Wing wing, double aboveBoom) {}
+
+    static Read read(In in, Sections.Tables tables) {
         Planform planform = planform(in);
         double area = 2 * planform.area();
         double mass = in.optional("mass_g", between(10, 1000).usually(80, 200), 114, "bare, with peg, without servos");
@@ -39,7 +47,9 @@ final class WingReader {
         Side peg = in.choice(
                 "peg_tip", List.of(Side.values()), Side.LEFT, "tip with the peg; a right-hander holds the left one");
         mass = in.orAssume(mass, "mass_g", AREA_MASS * area, 0.08 * 1000 * AREA_MASS * area, "wing of 5.4 g/dm2 with peg");
-        return new Wing(mass, planform, dihedral, root, tip, flaperon, peg == Side.LEFT ? Hand.RIGHT : Hand.LEFT);
+        double aboveBoom = in.assume("above_boom_mm", between(0, 100), 12, 4, "wing above the boom's axis");
+        Hand hand = peg == Side.LEFT ? Hand.RIGHT : Hand.LEFT;
+        return new Read(new Wing(mass, planform, dihedral, root, tip, flaperon, hand), aboveBoom);
     }
 
     private static Planform planform(In in) {

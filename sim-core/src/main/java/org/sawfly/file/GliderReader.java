@@ -1,0 +1,204 @@
+package org.sawfly.file;
+
+import static org.sawfly.file.Bounds.between;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.sawfly.aero.Corrections;
+import org.sawfly.flight.GlideSettings;
+import org.sawfly.glider.Boom;
+import org.sawfly.glider.Correction;
+import org.sawfly.glider.Fin;
+import org.sawfly.glider.Glider;
+import org.sawfly.glider.Part;
+import org.sawfly.glider.Pod;
+import org.sawfly.glider.Tailplane;
+import org.sawfly.quantity.Band;
+import org.sawfly.quantity.Unit;
+
+/** Reads a glider: the same keys whether ten numbers are given or everything. */
+final class GliderReader {
+    private static final String CRUISE = "cruise";
+
+    private final Sections.Tables tables;
+    private final CruiseDecalage cruise;
+    private final Held held;
+
+    /**
+     * A reader of a glider as it is today.
+     *
+     * @param tables where section tables are found
+     * @param cruise finds the decalage nobody measured
+     */
+    GliderReader(Sections.Tables tables, CruiseDecalage cruise) {
+        this(tables, cruise, null);
+    }
+
+    /** A reader of a changed glider, with what weighing and balancing found before the change. */
+    GliderReader(Sections.Tables tables, CruiseDecalage cruise, Held held) {
+        this.tables = tables;
+        this.cruise = cruise;
+        this.held = held;
+    }
+
+    /** Finds the decalage that trims the cruise with the elevator level [rad]. */
+    @FunctionalInterface
+    interface CruiseDecalage {
+        /** The decalage for a glider that stands there with none [rad]. */
+        double of(Glider glider, Corrections corrections, double camberDown);
+    }
+
+    /**
+     * What is found out once, today, and held for every changed version.
+     *
+     * @param closure  of mass and balance
+     * @param decalage found for it [rad]; NaN when it stands in the file
+     */
+    record Held(Closing.Closure closure, double decalage) {}
+
+    /**
+     * A glider as read.
+     *
+     * @param glider      with everything resolved
+     * @param held        for changed versions
+     * @param weighed     what the scale showed
+     * @param corrections doubts about the model
+     * @param settings    for the glide
+     * @param seen        in flight
+     */
+    record Read(
+            Glider glider,
+            Held held,
+            Closing.Weighed weighed,
+            Corrections corrections,
+            GlideSettings settings,
+            Seen seen) {}
+
+    /** As it leaves the hand, and where that stands. */
+    private record Ready(In in, Closing.Weighed weighed) {}
+
+    Read read(In in) {
+        String name = in.text("glider", "plover", "name of the glider");
+        format(in);
+        Ready ready = in.map("ready_to_fly", "as it leaves the hand: battery in, lead in", GliderReader::ready);
+        WingReader.Read wing = in.map("wing", "the wing", w -> WingReader.read(w, tables));
+        double boomZ = wing.aboveBoom();
+        double root = wing.wing().planform().stations().get(0).chord();
+        Boom boom = in.map("boom", "the boom, a tapered tube", b -> HullReader.boom(b, root, boomZ));
+        Pod pod = in.map("pod", "the pod with its hatch", p -> HullReader.pod(p, boomZ));
+        Fin fin = in.map("fin", "the fin with its rudder", f -> TailReader.fin(f, -boom.endX(), boomZ, tables));
+        double decalage = held == null ? 0 : held.decalage();
+        boolean[] measured = new boolean[1];
+        Tailplane tailplane = in.map("tailplane", "the tailplane with its elevator", t -> {
+            measured[0] = t.has("decalage_deg");
+            return TailReader.tailplane(t, fin, boomZ, tables, decalage);
+        });
+        PartsReader reader = new PartsReader(pod.noseX(), -boom.endX(), boomZ, -tailplane.x());
+        Map<String, Part> parts = reader.read(in);
+        PartsReader.NoseLead lead = reader.lead(in);
+        Map<String, Weighings.Weighing> weighings = Weighings.read(in);
+        Seen seen = Seen.read(in);
+        GlideSettings settings = settings(in);
+        Corrections corrections = CorrectionReader.read(in);
+
+        double leadNow = lead.given() && !Double.isNaN(lead.mass()) ? lead.mass() : 0;
+        Glider glider = new Glider(
+                name, wing.wing(), tailplane, fin, boom, pod, parts, lead.part(leadNow), Correction.NONE);
+        glider = Weighings.apply(glider, weighings);
+        needBalance(ready, lead);
+        Closing.Closure closure = held == null ? Closing.of(ready.in, glider, ready.weighed, lead) : held.closure();
+        double resolved = held != null && lead.given() ? leadNow : closure.lead().mass();
+        glider = glider.withNoseLead(resolved).withCorrection(closure.correction());
+        Overlap.check(in, glider);
+        double found = Double.NaN;
+        if (!measured[0]) {
+            found = held == null ? decalage(in, glider, corrections, settings) : held.decalage();
+            glider = withDecalage(glider, found);
+        }
+        return new Read(glider, new Held(closure, found), ready.weighed, corrections, settings, seen);
+    }
+
+    private static Ready ready(In in) {
+        double mass = in.optional("mass_g", between(30, 3000).usually(150, 600), 231.4, "weight");
+        double cg = in.optional(
+                "cg_mm", between(1, 400).usually(40, 110), 69, "balance point behind the wing's root leading edge");
+        return new Ready(in, new Closing.Weighed(mass, -cg));
+    }
+
+    private static void needBalance(Ready ready, PartsReader.NoseLead lead) {
+        if (!lead.given()) {
+            if (!ready.in.has("mass_g")) {
+                ready.in.needed("mass_g", "weight as it leaves the hand", "231.4");
+            }
+            if (!ready.in.has("cg_mm")) {
+                ready.in.needed("cg_mm", "balance point behind the wing's root leading edge", "69");
+            }
+        }
+    }
+
+    private double decalage(In in, Glider glider, Corrections corrections, GlideSettings settings) {
+        if (in.reading().problems().any()) {
+            return 0;
+        }
+        double found = cruise.of(glider, corrections, settings.cruiseCamber());
+        double degrees = Unit.DEGREE.fromSi(found);
+        in.reading()
+                .assume(new Assumed(
+                        "tailplane.decalage_deg",
+                        degrees,
+                        Band.around(degrees, 0.8),
+                        Unit.DEGREE,
+                        "what trims the cruise with the elevator level"));
+        return found;
+    }
+
+    private static Glider withDecalage(Glider glider, double decalage) {
+        Tailplane t = glider.tailplane();
+        Tailplane turned =
+                new Tailplane(t.mass(), t.planform(), t.x(), t.z(), decalage, t.section(), t.elevatorChord());
+        return glider.withTails(turned, glider.fin());
+    }
+
+    private static GlideSettings settings(In in) {
+        Map<String, Double> read = in.named(
+                "glide_settings",
+                CRUISE,
+                "camber for gliding; the one named cruise is flown after the launch",
+                (name, setting) -> {
+                    double up = Seen.signed(setting, "camber_up_mm", "camber_down_mm", "camber");
+                    if (Double.isNaN(up)) {
+                        setting.needed("camber_down_mm", "camber at the root trailing edge, or camber_up_mm", "1");
+                    }
+                    return Double.isNaN(up) ? 0 : -up;
+                });
+        if (!in.has("glide_settings")) {
+            Map<String, Double> usual = new LinkedHashMap<>();
+            assume(in, usual, "speed", -1);
+            assume(in, usual, CRUISE, 1);
+            assume(in, usual, "thermal", 4);
+            return new GlideSettings(usual, CRUISE);
+        }
+        if (!read.containsKey(CRUISE)) {
+            in.problem("glide_settings", "one of the settings must be named cruise", "cruise: {camber_down_mm: 1}");
+            read = Map.of(CRUISE, 0.0);
+        }
+        return new GlideSettings(read, CRUISE);
+    }
+
+    private static void assume(In in, Map<String, Double> settings, String name, double downMm) {
+        settings.put(name, Unit.MILLIMETRE.toSi(downMm));
+        String key = downMm < 0 ? "camber_up_mm" : "camber_down_mm";
+        in.reading()
+                .assume(new Assumed(
+                        "glide_settings." + name + "." + key,
+                        Math.abs(downMm),
+                        Band.around(Math.abs(downMm), 1),
+                        Unit.MILLIMETRE,
+                        "camber of the " + name + " setting"));
+    }
+
+    /** The number of the format; there is only one yet. */
+    static void format(In in) {
+        in.neutral("format", between(1, 1), 1, "version of the file's keys");
+    }
+}
