@@ -57,7 +57,8 @@ final class Closing {
         if (mass < 0 || mass > MOST_LEAD) {
             in.problem(
                     "cg_mm",
-                    "a nose lead of " + grams(mass) + " would be needed to balance the parts here (0 to 40 g is accepted);"
+                    "a nose lead of " + grams(mass)
+                            + " would be needed to balance the parts here (0 to 40 g is accepted);"
                             + " ready_to_fly.cg_mm (" + millimetres(-weighed.cgX) + ") and pod.nose_ahead_mm do not go"
                             + " together with the parts, most of them assumed",
                     "cg_mm is measured from the wing's root leading edge, not from the nose");
@@ -82,7 +83,8 @@ final class Closing {
         double moment = weighed.mass * weighed.cgX - parts.mass() * parts.cg().x();
         doubtMass(in, weighed.mass, parts.mass());
         double apart = Math.abs(weighed.cgX - parts.cg().x());
-        String both = "the parts balance at " + millimetres(-parts.cg().x()) + ", measured were " + millimetres(-weighed.cgX);
+        String both =
+                "the parts balance at " + millimetres(-parts.cg().x()) + ", measured were " + millimetres(-weighed.cgX);
         if (apart > REFUSED_PLACE) {
             in.problem("cg_mm", both, "cg_mm is measured from the wing's root leading edge, not from the nose");
         } else if (apart > DOUBTED_PLACE) {

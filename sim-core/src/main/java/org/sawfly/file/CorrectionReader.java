@@ -13,7 +13,10 @@ final class CorrectionReader {
     private CorrectionReader() {}
 
     static Corrections read(In in) {
-        return in.map("correction", "factors on the model, for calibration and doubt; 100 is neutral", CorrectionReader::keys);
+        return in.map(
+                "correction",
+                "factors on the model, for calibration and doubt; 100 is neutral",
+                CorrectionReader::keys);
     }
 
     private static Corrections keys(In in) {
@@ -30,7 +33,8 @@ final class CorrectionReader {
                 factor(in, "downwash_pct", "downwash at the tailplane"),
                 factor(in, "boom_stiffness_pct", "bending stiffness of the boom"),
                 factor(in, "yaw_inertia_pct", "inertia about the yaw axis"),
-                in.neutral("neutral_point_back_mm", SHIFT, 0, "neutral point further back; below 0 is further forward"));
+                in.neutral(
+                        "neutral_point_back_mm", SHIFT, 0, "neutral point further back; below 0 is further forward"));
     }
 
     private static double factor(In in, String key, String words) {

@@ -102,12 +102,13 @@ final class GliderReader {
         Corrections corrections = CorrectionReader.read(in);
 
         double leadNow = lead.given() && !Double.isNaN(lead.mass()) ? lead.mass() : 0;
-        Glider glider = new Glider(
-                name, wing.wing(), tailplane, fin, boom, pod, parts, lead.part(leadNow), Correction.NONE);
+        Glider glider =
+                new Glider(name, wing.wing(), tailplane, fin, boom, pod, parts, lead.part(leadNow), Correction.NONE);
         glider = Weighings.apply(glider, weighings);
         needBalance(ready, lead);
         Closing.Closure closure = held == null ? Closing.of(ready.in, glider, ready.weighed, lead) : held.closure();
-        double resolved = held != null && lead.given() ? leadNow : closure.lead().mass();
+        double resolved =
+                held != null && lead.given() ? leadNow : closure.lead().mass();
         glider = glider.withNoseLead(resolved).withCorrection(closure.correction());
         Overlap.check(in, glider);
         double found = Double.NaN;

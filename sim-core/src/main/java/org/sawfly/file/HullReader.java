@@ -32,26 +32,46 @@ final class HullReader {
      */
     static Boom boom(In in, double rootChord, double z) {
         double end = in.number(
-                "end_behind_mm", between(200, 3000).usually(500, 1300), 1000 * USUAL_END, "very end of the boom, behind the wing's root leading edge");
-        double endDiameter = in.number("end_diameter_mm", between(2, 60).usually(5, 14), 8.5, "outside, at the very end");
+                "end_behind_mm",
+                between(200, 3000).usually(500, 1300),
+                1000 * USUAL_END,
+                "very end of the boom, behind the wing's root leading edge");
+        double endDiameter =
+                in.number("end_diameter_mm", between(2, 60).usually(5, 14), 8.5, "outside, at the very end");
         double front = in.optional("front_behind_mm", between(0, 1000), 118, "where it comes out of the pod");
-        double frontDiameter = in.optional("front_diameter_mm", between(2, 80).usually(12, 26), 17, "outside, where it comes out of the pod");
+        double frontDiameter = in.optional(
+                "front_diameter_mm", between(2, 80).usually(12, 26), 17, "outside, where it comes out of the pod");
         double mass = in.optional("mass_g", between(1, 200).usually(8, 30), 14.8, "the whole tube");
         double lineMass = in.optional("g_per_m", between(2, 200).usually(12, 35), 22, "of an offcut");
         double modulus = in.optional(
-                "specific_modulus_MNm_per_kg", between(2, 300).usually(20, 120), 55, "stiffness of the tube's material over its density");
-        BoomStiffness test = in.optionalMap("bend_test", "a weight hung on the boom, the wing held down", HullReader::bendTest);
-        Map<String, BoomHole> holes = in.named("holes", "elevator string", "holes in the boom", (name, hole) -> new BoomHole(
-                -hole.number("behind_mm", between(0, 3000), 585, "behind the wing's root leading edge"),
-                hole.number("diameter_mm", above(0, 30).usually(0.5, 8), 2, "of the hole"),
-                hole.choice("side", List.of(BoomHole.Side.values()), BoomHole.Side.TOP, "side of the boom")));
+                "specific_modulus_MNm_per_kg",
+                between(2, 300).usually(20, 120),
+                55,
+                "stiffness of the tube's material over its density");
+        BoomStiffness test =
+                in.optionalMap("bend_test", "a weight hung on the boom, the wing held down", HullReader::bendTest);
+        Map<String, BoomHole> holes = in.named(
+                "holes",
+                "elevator string",
+                "holes in the boom",
+                (name, hole) -> new BoomHole(
+                        -hole.number("behind_mm", between(0, 3000), 585, "behind the wing's root leading edge"),
+                        hole.number("diameter_mm", above(0, 30).usually(0.5, 8), 2, "of the hole"),
+                        hole.choice("side", List.of(BoomHole.Side.values()), BoomHole.Side.TOP, "side of the boom")));
 
         double trailing = Math.max(0, rootChord - BEFORE_TRAILING_EDGE);
-        front = in.orAssume(front, "front_behind_mm", trailing, 15, "boom leaving the pod 50 mm ahead of the wing's trailing edge");
+        front = in.orAssume(
+                front, "front_behind_mm", trailing, 15, "boom leaving the pod 50 mm ahead of the wing's trailing edge");
         frontDiameter = in.orAssume(
-                frontDiameter, "front_diameter_mm", Math.max(endDiameter, Math.min(2 * endDiameter, THICKEST)), 1.5, "twice the end, at most 20 mm");
+                frontDiameter,
+                "front_diameter_mm",
+                Math.max(endDiameter, Math.min(2 * endDiameter, THICKEST)),
+                1.5,
+                "twice the end, at most 20 mm");
         if (front >= end - Outlines.mm(50)) {
-            in.problem("front_behind_mm", "the boom must be longer than 50 mm between front_behind_mm and end_behind_mm",
+            in.problem(
+                    "front_behind_mm",
+                    "the boom must be longer than 50 mm between front_behind_mm and end_behind_mm",
                     "end_behind_mm is measured from the wing's root leading edge");
             front = 0;
             end = Math.max(end, USUAL_END);
@@ -68,8 +88,8 @@ final class HullReader {
         }
         BoomStiffness stiffness = test;
         if (test == null) {
-            stiffness = new BoomStiffness.OfMaterial(
-                    in.orAssume(modulus, "specific_modulus_MNm_per_kg", 55e6, 11, "stiffness of carbon tube over its density"));
+            stiffness = new BoomStiffness.OfMaterial(in.orAssume(
+                    modulus, "specific_modulus_MNm_per_kg", 55e6, 11, "stiffness of carbon tube over its density"));
         } else if (in.has("specific_modulus_MNm_per_kg")) {
             in.problem("specific_modulus_MNm_per_kg", "a bend_test is given as well", "leave out one of the two");
         }
@@ -78,10 +98,12 @@ final class HullReader {
     }
 
     private static BoomStiffness bendTest(In in) {
-        double held = in.number("held_behind_mm", between(0, 2000), 168, "where the boom leaves the hand or clamp that holds it");
+        double held = in.number(
+                "held_behind_mm", between(0, 2000), 168, "where the boom leaves the hand or clamp that holds it");
         double hung = in.number("hung_behind_mm", between(50, 3000), 663, "where the weight hangs");
         double weight = in.number("weight_g", between(20, 5000), 500, "hung weight");
-        double moves = in.number("moves_mm", between(0.1, 300).usually(1, 80), 5.7, "how far the boom moves at the weight");
+        double moves =
+                in.number("moves_mm", between(0.1, 300).usually(1, 80), 5.7, "how far the boom moves at the weight");
         if (hung <= held) {
             in.problem("hung_behind_mm", "the weight must hang behind held_behind_mm", "");
             hung = held + Outlines.mm(500);
@@ -99,13 +121,20 @@ final class HullReader {
 
     static Pod pod(In in, double z) {
         double nose = in.number(
-                "nose_ahead_mm", between(50, 1000).usually(150, 450), 1000 * USUAL_NOSE, "nose tip ahead of the wing's root leading edge");
+                "nose_ahead_mm",
+                between(50, 1000).usually(150, 450),
+                1000 * USUAL_NOSE,
+                "nose tip ahead of the wing's root leading edge");
         double mass = in.assume("mass_g", between(3, 300).usually(15, 50), 28, 6, "pod with hatch");
         double balance = in.optional("balances_ahead_mm", between(0, 800), 76, "balance point of the bare pod");
         double width = in.assume("width_mm", between(8, 150).usually(18, 50), 27, 3, "greatest width of the pod");
         double height = in.assume("height_mm", between(8, 150).usually(20, 60), 34, 4, "greatest height of the pod");
         balance = in.orAssume(
-                balance, "balances_ahead_mm", DEMO_POD_BALANCE * nose / USUAL_NOSE, 15, "balance point in proportion to the nose");
+                balance,
+                "balances_ahead_mm",
+                DEMO_POD_BALANCE * nose / USUAL_NOSE,
+                15,
+                "balance point in proportion to the nose");
         if (balance > nose) {
             in.problem("balances_ahead_mm", "lies ahead of the nose tip", "");
             balance = nose / 2;

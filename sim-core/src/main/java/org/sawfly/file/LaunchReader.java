@@ -45,17 +45,25 @@ final class LaunchReader {
         In[] where = new In[1];
         Thrower thrower = in.map("thrower", "who throws, as seen on the field", t -> {
             where[0] = t;
-            calibrated[0] = t.optionalText("calibrated_with", "plover.yaml", "glider with which the usual height was seen");
+            calibrated[0] =
+                    t.optionalText("calibrated_with", "plover.yaml", "glider with which the usual height was seen");
             return thrower(t);
         });
-        Preset preset = in.map("preset", "deflections held from release, from the cruise position", LaunchReader::preset);
-        double climb = in.assume("climb_deg", between(20, 90).usually(50, 88), 80, 5, "nose above the horizon in the climb");
+        Preset preset =
+                in.map("preset", "deflections held from release, from the cruise position", LaunchReader::preset);
+        double climb =
+                in.assume("climb_deg", between(20, 90).usually(50, 88), 80, 5, "nose above the horizon in the climb");
         When when = in.choice("push_over", List.of(When.values()), null, "when the pilot pushes over");
-        double at = in.optional("push_over_at_s", between(0.3, 6).usually(0.6, 3), 1.5, "push-over after release, in place of push_over");
+        double at = in.optional(
+                "push_over_at_s",
+                between(0.3, 6).usually(0.6, 3),
+                1.5,
+                "push-over after release, in place of push_over");
         if (when != null && in.has("push_over_at_s")) {
             in.problem("push_over_at_s", "push_over is given as well", "leave out one of the two");
         }
-        PushOver pushOver = Double.isNaN(at) ? (when == null ? When.NORMAL : when).pushOver() : new PushOver(Double.NaN, at);
+        PushOver pushOver =
+                Double.isNaN(at) ? (when == null ? When.NORMAL : when).pushOver() : new PushOver(Double.NaN, at);
         double[] release = in.map("release", "how it leaves the hand", r -> new double[] {
             r.assume("height_m", between(0.3, 3), 1.7, 0.2, "height of the hand"),
             r.assume("climb_deg", between(0, 60), 10, 5, "flight path above the horizon")
@@ -66,15 +74,26 @@ final class LaunchReader {
     }
 
     private static Thrower thrower(In in) {
-        Hand hand = in.choice("hand", List.of(Hand.values()), Hand.RIGHT, "throwing hand; the right one holds the left tip");
-        double height = in.optional("usual_height_m", between(5, 120).usually(20, 75), 41, "launch height of a good ordinary throw in calm air");
-        double speed = in.optional("release_speed_mps", between(5, 70).usually(20, 50), 33, "over the ground, when measured");
-        double swing = in.optional("first_swing_deg", between(1, 80).usually(5, 40), 15, "how far the nose swings past the flight path");
-        double turns = in.optional("release_turns_per_s", between(0, 6).usually(0.5, 4), 1.8, "turning left at release, when measured");
-        double reach = in.assume("reach_mm", between(300, 1300).usually(550, 950), 720, 50, "middle of the chest to the fingertips");
+        Hand hand = in.choice(
+                "hand", List.of(Hand.values()), Hand.RIGHT, "throwing hand; the right one holds the left tip");
+        double height = in.optional(
+                "usual_height_m",
+                between(5, 120).usually(20, 75),
+                41,
+                "launch height of a good ordinary throw in calm air");
+        double speed =
+                in.optional("release_speed_mps", between(5, 70).usually(20, 50), 33, "over the ground, when measured");
+        double swing = in.optional(
+                "first_swing_deg", between(1, 80).usually(5, 40), 15, "how far the nose swings past the flight path");
+        double turns = in.optional(
+                "release_turns_per_s", between(0, 6).usually(0.5, 4), 1.8, "turning left at release, when measured");
+        double reach = in.assume(
+                "reach_mm", between(300, 1300).usually(550, 950), 720, 50, "middle of the chest to the fingertips");
         double runUp = in.assume("run_up_mps", between(0, 10).usually(0, 7), 3, 1, "run-up");
-        double scatter = in.assume("height_scatter_m", between(0, 15).usually(0.5, 5), 2, 0.7, "standard deviation of your throws");
-        double arm = in.assume("arm_mass_kg", above(0, 5).usually(0.3, 1.5), 0.75, 0.25, "mass that shares the throw with the glider");
+        double scatter = in.assume(
+                "height_scatter_m", between(0, 15).usually(0.5, 5), 2, 0.7, "standard deviation of your throws");
+        double arm = in.assume(
+                "arm_mass_kg", above(0, 5).usually(0.3, 1.5), 0.75, 0.25, "mass that shares the throw with the glider");
         if (in.has("usual_height_m") && in.has("release_speed_mps")) {
             in.problem(
                     "release_speed_mps",

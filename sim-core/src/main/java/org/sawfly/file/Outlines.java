@@ -71,7 +71,8 @@ final class Outlines {
         List<Station> stations = new ArrayList<>();
         for (int i = 0; i < WING.length; i++) {
             double[] demo = WING[i];
-            double chord = i < TWO_THIRDS ? root * (1 - (1 - demo[1] / demoRoot) * loss) : twoThirds * demo[1] / knee[1];
+            double chord =
+                    i < TWO_THIRDS ? root * (1 - (1 - demo[1] / demoRoot) * loss) : twoThirds * demo[1] / knee[1];
             double share = i == 0 ? 0 : demo[2] / (demoRoot - demo[1]);
             stations.add(new Station(halfSpan * demo[0] / tip[0], chord, share * (root - chord)));
         }
@@ -94,9 +95,7 @@ final class Outlines {
         double demoHeight = above.span() + below.span();
         double longer = Math.sqrt(aspectRatio / (demoHeight * demoHeight / demoArea));
         double larger = Math.sqrt(area / demoArea);
-        double share = isAbove
-                ? (1 - shareBelow) / (above.area() / demoArea)
-                : shareBelow / (below.area() / demoArea);
+        double share = isAbove ? (1 - shareBelow) / (above.area() / demoArea) : shareBelow / (below.area() / demoArea);
         return scaled(isAbove ? FIN_ABOVE : FIN_BELOW, larger * longer * share, larger / longer);
     }
 

@@ -82,7 +82,8 @@ final class PartsReader {
         double usualPlace = nose - Outlines.mm(15);
         return in.map("nose_lead", "lead in the nose; at the most this much can be taken out", lead -> {
             double mass = lead.optional("mass_g", between(0, 200).usually(0, 40), 13.9, "lead that is in now");
-            double ahead = lead.optional("ahead_mm", between(0, 1000), 250, "its place ahead of the wing's root leading edge");
+            double ahead =
+                    lead.optional("ahead_mm", between(0, 1000), 250, "its place ahead of the wing's root leading edge");
             ahead = lead.orAssume(ahead, "ahead_mm", usualPlace, 8, "lead 15 mm behind the nose tip");
             if (ahead > nose) {
                 lead.problem("ahead_mm", "lies ahead of the nose tip", "");
@@ -127,7 +128,11 @@ final class PartsReader {
         String path = in.pathOf("parts") + "." + name;
         in.reading()
                 .assume(new Assumed(
-                        path + ".mass_g", grams, Band.around(grams, MASS_BAND * grams), Unit.GRAM, "usual weight of " + name));
+                        path + ".mass_g",
+                        grams,
+                        Band.around(grams, MASS_BAND * grams),
+                        Unit.GRAM,
+                        "usual weight of " + name));
         double place = Unit.MILLIMETRE.fromSi(Math.abs(x));
         in.reading()
                 .assume(new Assumed(

@@ -30,22 +30,29 @@ final class Sections {
     /** A section at a key; what is not given is assumed. */
     static Section read(In in, String key, Usual usual, double flapChord, Tables tables) {
         return in.map(key, "section " + usual.words, section -> {
-            String table = section.optionalText("table", "my-root.csv", "table of one's own, or name of one that comes along");
+            String table =
+                    section.optionalText("table", "my-root.csv", "table of one's own, or name of one that comes along");
             Section found = table == null ? null : tables.table(section, "table", table);
             double thick = section.optional(
                     "thick_pct", between(2, 20).usually(4, 12), usual.thick, "greatest thickness over the chord");
             double camber = section.optional(
-                    "camber_pct", between(0, 10).usually(0, 4), usual.camber, "greatest height of the mean line over the chord");
+                    "camber_pct",
+                    between(0, 10).usually(0, 4),
+                    usual.camber,
+                    "greatest height of the mean line over the chord");
             if (table != null) {
                 if (section.has("thick_pct") || section.has("camber_pct")) {
-                    section.problem("table", "a table and a thickness or camber are both given", "leave out one of the two");
+                    section.problem(
+                            "table", "a table and a thickness or camber are both given", "leave out one of the two");
                 }
                 if (found != null) {
                     return found;
                 }
             }
-            thick = section.orAssume(thick, "thick_pct", usual.thick / 100, 0.5, "thickness of the section " + usual.words);
-            camber = section.orAssume(camber, "camber_pct", usual.camber / 100, 0.4, "camber of the section " + usual.words);
+            thick = section.orAssume(
+                    thick, "thick_pct", usual.thick / 100, 0.5, "thickness of the section " + usual.words);
+            camber = section.orAssume(
+                    camber, "camber_pct", usual.camber / 100, 0.4, "camber of the section " + usual.words);
             return new SectionEstimate(SectionShape.of(thick, camber, flapChord));
         });
     }

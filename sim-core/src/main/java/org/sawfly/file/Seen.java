@@ -22,10 +22,18 @@ public record Seen(double elevatorUp, Dive dive, double leastSink) {
     }
 
     static Seen read(In in) {
-        return in.map("seen_in_flight", "what was seen in flight; each one narrows a range", seen -> new Seen(
-                signed(seen, "elevator_in_cruise_up_mm", "elevator_in_cruise_down_mm", "elevator in cruise"),
-                seen.choice("dive_test", List.of(Dive.values()), null, "what it does when left alone in a dive"),
-                seen.optional("least_sink_mps", above(0, 3).usually(0.2, 0.6), 0.29, "calm evening, thermal setting, from a log")));
+        return in.map(
+                "seen_in_flight",
+                "what was seen in flight; each one narrows a range",
+                seen -> new Seen(
+                        signed(seen, "elevator_in_cruise_up_mm", "elevator_in_cruise_down_mm", "elevator in cruise"),
+                        seen.choice(
+                                "dive_test", List.of(Dive.values()), null, "what it does when left alone in a dive"),
+                        seen.optional(
+                                "least_sink_mps",
+                                above(0, 3).usually(0.2, 0.6),
+                                0.29,
+                                "calm evening, thermal setting, from a log")));
     }
 
     /** A deflection whose direction is in the key, positive by the first one [m]; NaN when neither stands there. */

@@ -29,7 +29,8 @@ final class TailReader {
      * @param boomZ   height of the boom's axis in build axes [m]
      */
     static Fin fin(In in, double boomEnd, double boomZ, Sections.Tables tables) {
-        double area = in.optional("area_dm2", between(0.2, 6).usually(0.7, 2.5), 1.2, "above and below the boom, with rudder");
+        double area = in.optional(
+                "area_dm2", between(0.2, 6).usually(0.7, 2.5), 1.2, "above and below the boom, with rudder");
         double below = in.optional("below_pct", between(5, 95), 45, "share of the area below the boom");
         double aspect = in.optional("aspect_ratio", between(1, 8), 3.6, "height squared over area");
         Planform listedAbove = Outlines.stations(in, "above", "outline above the boom, from the boom up");
@@ -43,7 +44,10 @@ final class TailReader {
         boolean listed = in.has("above") || in.has("below");
         if (listed) {
             if (in.has("area_dm2") || in.has("below_pct") || in.has("aspect_ratio")) {
-                in.problem(in.has("area_dm2") ? "area_dm2" : "above", "outline and area are both given", "leave out the area");
+                in.problem(
+                        in.has("area_dm2") ? "area_dm2" : "above",
+                        "outline and area are both given",
+                        "leave out the area");
             }
             if (!in.has("above") || !in.has("below")) {
                 in.needed(in.has("above") ? "below" : "above", "the fin's other part", "[{out_mm: 0, ...}]");
@@ -57,9 +61,11 @@ final class TailReader {
         }
         double size = Double.isNaN(area) ? Outlines.mm(12) : area;
         Planform above = listedAbove != null ? listedAbove : Outlines.fin(true, size, or(aspect, 3.6), or(below, 0.45));
-        Planform under = listedBelow != null ? listedBelow : Outlines.fin(false, size, or(aspect, 3.6), or(below, 0.45));
+        Planform under =
+                listedBelow != null ? listedBelow : Outlines.fin(false, size, or(aspect, 3.6), or(below, 0.45));
         double whole = above.area() + under.area();
-        mass = in.orAssume(mass, "mass_g", FIN_MASS * whole, 1000 * MASS_BAND * FIN_MASS * whole, "moulded fin of 5.8 g/dm2");
+        mass = in.orAssume(
+                mass, "mass_g", FIN_MASS * whole, 1000 * MASS_BAND * FIN_MASS * whole, "moulded fin of 5.8 g/dm2");
         double root = above.stations().get(0).chord();
         edge = in.orAssume(
                 edge, "leading_edge_behind_mm", boomEnd + OVERHANG - root, 5, "fin ending 4 mm behind the boom's end");
@@ -95,12 +101,15 @@ final class TailReader {
                 : Outlines.tailplane(Double.isNaN(area) ? Outlines.mm(19.3) : area, or(aspect, 5.4));
         double whole = 2 * planform.area();
         mass = in.orAssume(
-                mass, "mass_g", TAILPLANE_MASS * whole, 1000 * MASS_BAND * TAILPLANE_MASS * whole, "moulded tailplane of 3.3 g/dm2");
+                mass,
+                "mass_g",
+                TAILPLANE_MASS * whole,
+                1000 * MASS_BAND * TAILPLANE_MASS * whole,
+                "moulded tailplane of 3.3 g/dm2");
         double root = planform.stations().get(0).chord();
         edge = in.orAssume(
                 edge, "leading_edge_behind_mm", -fin.x() - GAP - root, 5, "tailplane ending 10 mm ahead of the fin");
-        return new Tailplane(
-                mass, planform, -edge, boomZ - height, or(decalage, decalageIfNone), section, elevator);
+        return new Tailplane(mass, planform, -edge, boomZ - height, or(decalage, decalageIfNone), section, elevator);
     }
 
     private static double or(double value, double otherwise) {

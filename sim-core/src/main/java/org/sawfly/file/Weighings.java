@@ -41,10 +41,13 @@ final class Weighings {
 
     static Map<String, Weighing> read(In in) {
         return in.named("weighings", "pod and boom", "glued pieces weighed together", (name, one) -> {
-            List<String> of = one.texts("of", "pod, boom", "which pieces: wing, tailplane, fin, boom, pod, or names of parts");
+            List<String> of =
+                    one.texts("of", "pod, boom", "which pieces: wing, tailplane, fin, boom, pod, or names of parts");
             double mass = one.number("mass_g", between(0.1, 1000), 43.3, "weight together");
-            double ahead = one.optional("ahead_mm", between(0, 1000), 20, "balance point ahead of the root leading edge");
-            double behind = one.optional("behind_mm", between(0, 3000), 92, "balance point behind the root leading edge");
+            double ahead =
+                    one.optional("ahead_mm", between(0, 1000), 20, "balance point ahead of the root leading edge");
+            double behind =
+                    one.optional("behind_mm", between(0, 3000), 92, "balance point behind the root leading edge");
             if (one.has("ahead_mm") && one.has("behind_mm")) {
                 one.problem("behind_mm", "ahead_mm is given as well", "leave out one of the two");
             }
@@ -87,8 +90,8 @@ final class Weighings {
             if (!(masses[i] >= 0)) {
                 weighing.in.problem(
                         "mass_g",
-                        "does not go together with the weights of its pieces: " + pieces.get(i).name()
-                                + " would weigh less than nothing",
+                        "does not go together with the weights of its pieces: "
+                                + pieces.get(i).name() + " would weigh less than nothing",
                         "another balance point, or a piece is missing in of");
                 return glider;
             }
@@ -136,7 +139,15 @@ final class Weighings {
                 Wing w = g.wing();
                 Wing wing = new Wing(mass, w.planform(), w.dihedral(), w.root(), w.tip(), w.flaperon(), w.peg());
                 yield new Glider(
-                        g.name(), wing, g.tailplane(), g.fin(), g.boom(), g.pod(), g.parts(), g.noseLead(), g.correction());
+                        g.name(),
+                        wing,
+                        g.tailplane(),
+                        g.fin(),
+                        g.boom(),
+                        g.pod(),
+                        g.parts(),
+                        g.noseLead(),
+                        g.correction());
             }
             case Piece.TAILPLANE -> {
                 Tailplane t = g.tailplane();
@@ -152,13 +163,28 @@ final class Weighings {
             case Piece.BOOM -> {
                 Boom b = g.boom();
                 yield g.withBoom(new Boom(
-                        mass, b.frontX(), b.endX(), b.z(), b.frontDiameter(), b.endDiameter(), b.stiffness(), b.holes()));
+                        mass,
+                        b.frontX(),
+                        b.endX(),
+                        b.z(),
+                        b.frontDiameter(),
+                        b.endDiameter(),
+                        b.stiffness(),
+                        b.holes()));
             }
             case Piece.POD -> {
                 Pod p = g.pod();
                 Pod pod = new Pod(mass, p.cgX(), p.noseX(), p.z(), p.width(), p.height());
                 yield new Glider(
-                        g.name(), g.wing(), g.tailplane(), g.fin(), g.boom(), pod, g.parts(), g.noseLead(), g.correction());
+                        g.name(),
+                        g.wing(),
+                        g.tailplane(),
+                        g.fin(),
+                        g.boom(),
+                        pod,
+                        g.parts(),
+                        g.noseLead(),
+                        g.correction());
             }
             case Piece.NOSE_LEAD -> g.withNoseLead(mass);
             default -> {

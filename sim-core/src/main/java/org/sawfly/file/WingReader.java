@@ -42,11 +42,14 @@ final class WingReader {
         double dihedral = dihedral(in, planform.span());
         Flap flaperon = in.map("flaperon", "flaperon or aileron along the trailing edge", f -> flap(f, planform));
         double flapChord = flaperon.chordFraction();
-        Section root = Sections.read(in, "section", new Sections.Usual(6.2, 1.9, "at the wing's root"), flapChord, tables);
-        Section tip = Sections.read(in, "tip_section", new Sections.Usual(5.4, 1.7, "at the wing's tip"), flapChord, tables);
+        Section root =
+                Sections.read(in, "section", new Sections.Usual(6.2, 1.9, "at the wing's root"), flapChord, tables);
+        Section tip =
+                Sections.read(in, "tip_section", new Sections.Usual(5.4, 1.7, "at the wing's tip"), flapChord, tables);
         Side peg = in.choice(
                 "peg_tip", List.of(Side.values()), Side.LEFT, "tip with the peg; a right-hander holds the left one");
-        mass = in.orAssume(mass, "mass_g", AREA_MASS * area, 0.08 * 1000 * AREA_MASS * area, "wing of 5.4 g/dm2 with peg");
+        mass = in.orAssume(
+                mass, "mass_g", AREA_MASS * area, 0.08 * 1000 * AREA_MASS * area, "wing of 5.4 g/dm2 with peg");
         double aboveBoom = in.assume("above_boom_mm", between(0, 100), 12, 4, "wing above the boom's axis");
         Hand hand = peg == Side.LEFT ? Hand.RIGHT : Hand.LEFT;
         return new Read(new Wing(mass, planform, dihedral, root, tip, flaperon, hand), aboveBoom);
@@ -63,7 +66,9 @@ final class WingReader {
         boolean few = in.has("span_mm") || in.has("root_chord_mm") || in.has("two_thirds_chord_mm");
         if (in.has("stations")) {
             if (few) {
-                in.problem("stations", "stations and span_mm, root_chord_mm or two_thirds_chord_mm are both given",
+                in.problem(
+                        "stations",
+                        "stations and span_mm, root_chord_mm or two_thirds_chord_mm are both given",
                         "leave out the three");
             }
             return listed == null ? Outlines.wing(EXAMPLE_SPAN / 2, EXAMPLE_ROOT, EXAMPLE_TWO_THIRDS) : listed;
@@ -75,7 +80,9 @@ final class WingReader {
         Planform drawn = Outlines.wing(span / 2, root, twoThirds);
         for (Station station : drawn.stations()) {
             if (station.chord() < 0.1 * root) {
-                in.problem("two_thirds_chord_mm", "makes the wing a point before its tip",
+                in.problem(
+                        "two_thirds_chord_mm",
+                        "makes the wing a point before its tip",
                         "measured nearer to the tip; or list the stations");
                 return Outlines.wing(EXAMPLE_SPAN / 2, EXAMPLE_ROOT, EXAMPLE_TWO_THIRDS);
             }
