@@ -62,9 +62,12 @@ public record Axis(
         }
         if (low > high) {
             low = 0;
-            high = leastRange;
+            high = Math.max(leastRange, 1);
         }
         double range = Math.max(high - low, leastRange);
+        if (range <= 1e-9 * Math.abs(high) || range == 0) {
+            range = high == 0 ? 1 : Math.abs(high) / 5;
+        }
         double step = niceStep(range, most);
         double start = step * Math.floor((low + high - range) / 2 / step + 1e-9);
         double end = step * Math.ceil((low + high + range) / 2 / step - 1e-9);
@@ -118,13 +121,14 @@ public record Axis(
         return ticks;
     }
 
-    /** The number at a tick, with the decimals the step needs. */
+    /** The number at a tick, with the decimals the step needs; words at both ends take the place of the sign. */
     String label(double tick) {
         int decimals = 0;
         while (decimals < MOST_DECIMALS && Math.abs(Numbers.rounded(step, decimals) - step) > 1e-9 * step) {
             decimals++;
         }
-        return Numbers.fixed(tick, decimals);
+        boolean bothInWords = !lowWords.isEmpty() && !highWords.isEmpty();
+        return Numbers.fixed(bothInWords ? Math.abs(tick) : tick, decimals);
     }
 
     /** The smallest of 1, 2, 5, 10, ... that gives at most so many steps. */

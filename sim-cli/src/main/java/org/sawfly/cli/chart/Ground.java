@@ -5,9 +5,9 @@ import org.sawfly.cli.chart.Pen.Script;
 
 /** What lies under the data: titles, grid, axes with their numbers, hatched regions. */
 final class Ground {
-    private static final Script TICK = new Script(Sheet.TICK_SIZE, false, Hue.INK, Anchor.MIDDLE);
-    private static final Script HEAD = new Script(Sheet.TEXT_SIZE, true, Hue.INK, Anchor.START);
-    private static final Script QUIET = new Script(Sheet.SMALL_SIZE + 2, false, Hue.QUIET, Anchor.START);
+    private static final Script TICK = new Script(Sheet.TICK_SIZE, false, Hue.INK, Anchor.MIDDLE, false);
+    private static final Script HEAD = new Script(Sheet.TEXT_SIZE, true, Hue.INK, Anchor.START, false);
+    private static final Script QUIET = new Script(Sheet.SMALL_SIZE + 2, false, Hue.QUIET, Anchor.START, true);
     private static final double HATCH = 9;
     private static final float HAIR = 0.8f;
 
@@ -22,15 +22,15 @@ final class Ground {
     }
 
     void draw() {
-        Script title = new Script(Sheet.TITLE_SIZE, true, Hue.INK, Anchor.START);
+        Script title = new Script(Sheet.TITLE_SIZE, true, Hue.INK, Anchor.START, false);
         for (int i = 0; i < sheet.title().size(); i++) {
             pen.text(Sheet.EDGE, Sheet.titleLine(i), sheet.title().get(i), title);
         }
-        Script caption = new Script(Sheet.TEXT_SIZE, false, Hue.INK, Anchor.START);
+        Script caption = new Script(Sheet.TEXT_SIZE, false, Hue.INK, Anchor.START, false);
         for (int i = 0; i < sheet.caption().size(); i++) {
             pen.text(Sheet.EDGE, sheet.captionLine(i), sheet.caption().get(i), caption);
         }
-        Script foot = new Script(Sheet.SMALL_SIZE, false, Hue.QUIET, Anchor.START);
+        Script foot = new Script(Sheet.SMALL_SIZE, false, Hue.QUIET, Anchor.START, false);
         pen.text(Sheet.EDGE, Figure.HEIGHT - Sheet.SMALL_SIZE, figure.foot(), foot);
         for (int i = 0; i < figure.panels().size(); i++) {
             panel(figure.panels().get(i), sheet.scale(i), sheet.numbersUnder(i));
@@ -95,7 +95,7 @@ final class Ground {
                     pen.text(x, top + 19, Long.toString(i), TICK);
                 }
             }
-            pen.text(box.right() + 10, top + 19, ruler.words(), QUIET);
+            pen.text(box.right() + 22, top + 19, ruler.words(), QUIET);
             y += 34;
         }
         pen.text(box.left() + box.width() / 2, y + 20, scale.x().title(), HEAD.at(Anchor.MIDDLE));

@@ -21,7 +21,7 @@ final class Letters {
         double width = 0;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            width += NARROW.indexOf(c) >= 0 ? 0.38 : WIDE.indexOf(c) >= 0 ? 0.95 : 0.64;
+            width += NARROW.indexOf(c) >= 0 ? 0.34 : WIDE.indexOf(c) >= 0 ? 0.95 : 0.62;
         }
         return width * size;
     }

@@ -8,15 +8,22 @@ import org.sawfly.cli.chart.Pen.Script;
 
 /** What lies over the data: marks and the words at the lines. Words give way to each other. */
 final class Overlay {
-    private static final Script WORDS = new Script(Sheet.TEXT_SIZE, false, Hue.INK, Anchor.START);
-    private static final Script FLAG = new Script(Sheet.TICK_SIZE, false, Hue.INK, Anchor.START);
+    private static final Script WORDS = new Script(Sheet.TEXT_SIZE, false, Hue.INK, Anchor.START, true);
+    private static final Script FLAG = new Script(Sheet.TICK_SIZE, false, Hue.INK, Anchor.START, true);
     private static final double LINE = Sheet.TEXT_SIZE * 1.2;
     private static final double SPAN_HEIGHT = 18;
+    private static final double[] SHIFTS = {0, -0.4, -0.8, -1.2, 1.3, 1.7, -1.6, -2, 2.1, -2.5, 2.5, -3, 3};
 
     private final Figure figure;
     private final Sheet sheet;
     private final Pen pen;
+    private static final double OTHER_SIDE = 0.5;
+    private static final double CROSSED = 0.7;
+    private static final double TAKEN = 10;
+
+    private Box panel;
     private final List<Box> taken = new ArrayList<>();
+    private final List<double[][]> lines = new ArrayList<>();
 
     Overlay(Figure figure, Sheet sheet, Pen pen) {
         this.figure = figure;
@@ -26,23 +33,35 @@ final class Overlay {
 
     void draw() {
         for (int i = 0; i < figure.panels().size(); i++) {
-            Panel panel = figure.panels().get(i);
+            Panel shown = figure.panels().get(i);
             Scale scale = sheet.scale(i);
+            panel = scale.box();
             taken.clear();
-            spans(panel, scale);
-            uprights(panel, scale);
-            for (Mark mark : panel.marks()) {
+            lines.clear();
+            for (Series series : shown.series()) {
+                if (series instanceof Series.Line line) {
+                    Shapes.line(line, scale).forEach(run -> lines.add(Shapes.dense(run)));
+                }
+            }
+            spans(shown, scale);
+            uprights(shown, scale);
+            for (Mark mark : shown.marks()) {
+                if (mark instanceof Mark.Flag flag) {
+                    dot(flag, scale);
+                }
+            }
+            for (Mark mark : shown.marks()) {
                 if (mark instanceof Mark.Hatched hatched) {
                     hatchWords(hatched, scale);
                 }
             }
-            for (Mark mark : panel.marks()) {
+            for (Mark mark : shown.marks()) {
                 if (mark instanceof Mark.Flag flag) {
                     flag(flag, scale);
                 }
             }
-            lineWords(panel, scale);
-            ribbonWords(panel, scale);
+            lineWords(shown, scale);
+            ribbonWords(shown, scale);
         }
     }
 
@@ -58,7 +77,8 @@ final class Overlay {
         for (Mark.Upright upright : inOrder) {
             double x = scale.across(upright.x());
             pen.line(x, scale.box().top(), x, scale.box().bottom(), Hue.INK, 1.3f, 7, 4);
-            taken.add(new Box(x - 1, scale.box().top(), 2, scale.box().height()));
+            double[] ends = {scale.box().top(), scale.box().bottom()};
+            lines.add(Shapes.dense(new double[][] {{x, x}, ends}));
             double width = Letters.width(upright.label(), Sheet.TEXT_SIZE);
             double left = Math.max(scale.box().left() - 4, Math.min(x - width / 2, Figure.WIDTH - Sheet.EDGE - width));
             double start = Math.max(left, free);
@@ -86,9 +106,12 @@ final class Overlay {
                         span.hue(),
                         span.stroke().width(),
                         span.stroke().dash());
-                String text = Letters.width(span.label(), Sheet.TICK_SIZE) > right - left ? "" : span.label();
-                pen.text((left + right) / 2, bottom - 4, text, FLAG.at(Anchor.MIDDLE));
                 taken.add(new Box(left, top - 2, right - left, SPAN_HEIGHT + 4));
+                if (Letters.width(span.label(), Sheet.TICK_SIZE) > right - left) {
+                    put(left, top - 7, span.label(), FLAG);
+                } else {
+                    pen.text((left + right) / 2, bottom - 4, span.label(), FLAG.at(Anchor.MIDDLE));
+                }
             }
         }
     }
@@ -106,13 +129,13 @@ final class Overlay {
         double width = Letters.width(region.label(), Sheet.TICK_SIZE);
         boolean whole = bottom - top > scale.box().height() * 0.9;
         double y = whole ? top + LINE : (top + bottom) / 2 + Sheet.TICK_SIZE * 0.36;
-        double[] tries = {right - width - 10, (left + right - width) / 2, left + 70, left + 6};
+        double[] tries = {right - width - 10, right - width * 1.4, (left + right - width) / 2, left + 70, left + 6};
         double x = left;
         for (int i = tries.length - 1; i >= 0; i--) {
             Box box = new Box(tries[i], y - Sheet.TICK_SIZE, width, Sheet.TICK_SIZE * 1.2);
-            x = tries[i] >= left && taken.stream().noneMatch(box::meets) ? tries[i] : x;
+            x = tries[i] >= left && taken.stream().noneMatch(box::meets) && !crossed(box) ? tries[i] : x;
         }
-        put(x, y, region.label(), FLAG, true);
+        put(x, y, region.label(), FLAG);
     }
 
     private void flag(Mark.Flag flag, Scale scale) {
@@ -120,10 +143,17 @@ final class Overlay {
             return;
         }
         double x = scale.across(flag.x());
-        double y = scale.down(flag.y());
-        pen.dot(x, y, 3.4, flag.hue());
-        taken.add(new Box(x - 4, y - 4, 8, 8));
-        put(x + 7, y - 6, flag.label(), FLAG, true);
+        double left = x - 7 - Letters.width(flag.label(), FLAG.size());
+        put(new double[] {x + 7, left}, scale.down(flag.y()) - 6, flag.label(), FLAG);
+    }
+
+    private void dot(Mark.Flag flag, Scale scale) {
+        if (scale.holds(flag.x(), flag.y())) {
+            double x = scale.across(flag.x());
+            double y = scale.down(flag.y());
+            pen.dot(x, y, 3.4, flag.hue());
+            taken.add(new Box(x - 4, y - 4, 8, 8));
+        }
     }
 
     /** Words of the lines: in the right margin for those that reach it, else beside their last point. */
@@ -134,8 +164,11 @@ final class Overlay {
                 End end = End.of(line, scale);
                 if (end != null && end.x > scale.box().right() - 3) {
                     margin.add(end);
+                } else if (end != null && end.leaves) {
+                    double width = Letters.width(line.label(), Sheet.TEXT_SIZE);
+                    put(end.x - width - 2 * LINE, end.y, line.label(), WORDS);
                 } else if (end != null) {
-                    put(end.x + 6, end.y + Sheet.TICK_SIZE * 0.36, line.label(), WORDS, true);
+                    put(end.x + 6, end.y + Sheet.TICK_SIZE * 0.36, line.label(), WORDS);
                 }
             }
         }
@@ -179,38 +212,71 @@ final class Overlay {
         for (Series series : panel.series()) {
             if (series instanceof Series.Ribbon ribbon && !ribbon.label().isEmpty()) {
                 double edge = scale.downClamped(Math.max(ribbon.high()[0], ribbon.low()[0]));
-                Script quiet = new Script(Sheet.TICK_SIZE, false, Hue.QUIET, Anchor.START);
-                put(scale.box().left() + 10, edge + LINE, ribbon.label(), quiet, true);
+                Script quiet = new Script(Sheet.TICK_SIZE, false, Hue.QUIET, Anchor.START, true);
+                put(scale.box().left() + 10, edge + LINE, ribbon.label(), quiet);
             }
         }
     }
 
-    /** Writes words near a point where no other words are; above and below are tried in turn. */
-    private void put(double x, double y, String text, Script script, boolean mayMove) {
+    /** Writes words near a point, best where neither other words nor lines are and not far away. */
+    private void put(double x, double y, String text, Script script) {
+        put(new double[] {x}, y, text, script);
+    }
+
+    /** As {@link #put(double, double, String, Script)}, with several left edges to choose from, the first the best. */
+    private void put(double[] lefts, double y, String text, Script script) {
         double width = Letters.width(text, script.size());
-        double[] tries = mayMove ? new double[] {0, 1, -1, 2, -2, 3, -3} : new double[] {0};
         Box best = null;
-        for (double shift : tries) {
-            Box box = new Box(x, y - script.size() + shift * LINE * 0.8, width, script.size() * 1.2);
-            if (taken.stream().noneMatch(box::meets)) {
-                best = box;
-                break;
+        double least = Double.POSITIVE_INFINITY;
+        for (int side = 0; side < lefts.length; side++) {
+            for (double shift : SHIFTS) {
+                Box box = new Box(lefts[side], y - script.size() + shift * LINE, width, script.size() * 1.2);
+                boolean inside = box.top() > panel.top() - 4
+                        && box.bottom() < panel.bottom() + 4
+                        && box.left() >= panel.left() - 1;
+                double cost = Math.abs(shift) + side * OTHER_SIDE + (crossed(box) ? CROSSED : 0);
+                cost += inside && taken.stream().noneMatch(box::meets) ? 0 : TAKEN;
+                best = cost < least ? box : best;
+                least = Math.min(cost, least);
             }
         }
-        Box box = best == null ? new Box(x, y - script.size(), width, script.size() * 1.2) : best;
-        taken.add(box);
-        pen.text(box.left(), box.top() + script.size(), text, script);
+        taken.add(best);
+        pen.text(best.left(), best.top() + script.size(), text, script);
     }
 
-    /** Where a line ends on the sheet, and its words. */
-    private record End(Series.Line line, double x, double y, List<String> words) {
+    private boolean crossed(Box box) {
+        for (double[][] line : lines) {
+            for (int i = 0; i < line[0].length; i++) {
+                double x = line[0][i];
+                double y = line[1][i];
+                if (x > box.left() - 2 && x < box.right() + 2 && y > box.top() - 1 && y < box.bottom() + 1) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Where a line ends on the sheet, and its words.
+     *
+     * @param leaves whether it goes on above or below the panel
+     */
+    private record End(Series.Line line, double x, double y, boolean leaves, List<String> words) {
         static End of(Series.Line line, Scale scale) {
             double[] x = line.x();
             double[] y = line.y();
+            List<String> words = Letters.wrap(line.label(), Sheet.TEXT_SIZE, Sheet.LABEL_WIDTH);
             for (int i = x.length - 1; i >= 0; i--) {
                 if (Double.isFinite(x[i]) && Double.isFinite(y[i]) && scale.holds(x[i], y[i])) {
-                    List<String> words = Letters.wrap(line.label(), Sheet.TEXT_SIZE, Sheet.LABEL_WIDTH);
-                    return new End(line, scale.across(x[i]), scale.down(y[i]), words);
+                    boolean further = i < x.length - 1 && Double.isFinite(y[i + 1]);
+                    double edge = scale.x().high();
+                    if (further && x[i + 1] > edge) {
+                        double share = (edge - x[i]) / (x[i + 1] - x[i]);
+                        double there = scale.downClamped(y[i] + share * (y[i + 1] - y[i]));
+                        return new End(line, scale.across(edge), there, false, words);
+                    }
+                    return new End(line, scale.across(x[i]), scale.down(y[i]), further, words);
                 }
             }
             return null;

@@ -16,10 +16,11 @@ interface Pen {
      * @param bold whether it is bold
      * @param hue colour
      * @param anchor what lies at the given point
+     * @param rim whether the letters have a white rim, to be read over lines
      */
-    record Script(double size, boolean bold, Hue hue, Anchor anchor) {
+    record Script(double size, boolean bold, Hue hue, Anchor anchor, boolean rim) {
         Script at(Anchor other) {
-            return new Script(size, bold, hue, other);
+            return new Script(size, bold, hue, other, rim);
         }
     }
 
@@ -32,7 +33,7 @@ interface Pen {
     /** A filled disc. */
     void dot(double x, double y, double radius, Hue hue);
 
-    /** A line of text on its base line, with a white rim so that it can be read over lines. */
+    /** A line of text on its base line. */
     void text(double x, double y, String text, Script script);
 
     /** Draws only inside a box from now on; null ends that. */

@@ -197,9 +197,11 @@ final class PngPainter implements IChart {
                         case END -> 1;
                     };
             double left = x - share * layout.getAdvance();
-            graphics.setColor(Color.WHITE);
-            graphics.setStroke(RIM);
-            graphics.draw(layout.getOutline(AffineTransform.getTranslateInstance(left, y)));
+            if (script.rim()) {
+                graphics.setColor(Color.WHITE);
+                graphics.setStroke(RIM);
+                graphics.draw(layout.getOutline(AffineTransform.getTranslateInstance(left, y)));
+            }
             graphics.setColor(new Color(script.hue().rgb()));
             layout.draw(graphics, (float) left, (float) y);
         }

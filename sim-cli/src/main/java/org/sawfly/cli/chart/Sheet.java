@@ -10,7 +10,7 @@ final class Sheet {
     static final double TEXT_SIZE = 14;
     static final double TICK_SIZE = 13;
     static final double SMALL_SIZE = 10;
-    static final double LABEL_WIDTH = 150;
+    static final double LABEL_WIDTH = 170;
     static final double LABEL_GAP = 30;
 
     private static final double LEFT = 70;

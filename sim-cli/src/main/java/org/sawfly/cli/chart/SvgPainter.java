@@ -6,6 +6,9 @@ import org.sawfly.quantity.Numbers;
 final class SvgPainter implements Pen {
     private static final String FONT = "Helvetica, Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
 
+    private static final String RIM =
+            " stroke=\"#ffffff\" stroke-width=\"3\" stroke-linejoin=\"round\" paint-order=\"stroke\"";
+
     private final StringBuilder svg = new StringBuilder();
     private int clips;
     private boolean clipped;
@@ -90,8 +93,8 @@ final class SvgPainter implements Pen {
         svg.append("<text x=\"" + point(x) + "\" y=\"" + point(y) + "\" font-size=\"" + point(script.size())
                 + "\" text-anchor=\"" + anchor + "\" fill=\"" + colour(script.hue()) + "\"");
         svg.append(script.bold() ? " font-weight=\"bold\"" : "");
-        svg.append(" stroke=\"#ffffff\" stroke-width=\"3\" stroke-linejoin=\"round\" paint-order=\"stroke\">");
-        svg.append(escaped(text)).append("</text>\n");
+        svg.append(script.rim() ? RIM : "");
+        svg.append('>').append(escaped(text)).append("</text>\n");
     }
 
     @Override

@@ -101,6 +101,9 @@ public final class VaryFigure {
         Axis around = Axis.around(title, 0, values(rows, Row::x));
         double low = rows.stream().mapToDouble(Row::x).min().orElse(around.low());
         double high = rows.stream().mapToDouble(Row::x).max().orElse(around.high());
+        if (!(high > low)) {
+            return around;
+        }
         for (Mark.Upright upright : marks.uprights()) {
             // a place just beyond the range is worth a little room, a far one is not
             if (upright.x() > high && upright.x() < high + 0.3 * (high - low)) {
@@ -113,12 +116,12 @@ public final class VaryFigure {
     private static Panel height(Axis x, Titles titles, List<Family> families, Marks marks) {
         List<Row> rows = families.stream().flatMap(f -> f.rows().stream()).toList();
         List<Series> series = new ArrayList<>();
-        Row today = nearest(families.get(0).rows(), marks.today());
+        double today = at(families, marks.today(), Row::height);
         double[] heights = values(rows, Row::height);
-        if (marks.scatter() > 0 && Double.isFinite(today.height())) {
+        if (marks.scatter() > 0 && Double.isFinite(today)) {
             double[] ends = {x.low(), x.high()};
-            double low = today.height() - marks.scatter();
-            double high = today.height() + marks.scatter();
+            double low = today - marks.scatter();
+            double high = today + marks.scatter();
             series.add(new Series.Ribbon(
                     ends,
                     new double[] {low, low},
@@ -194,9 +197,8 @@ public final class VaryFigure {
     /** The number of today at its line. */
     private static Mark flag(
             Quantity<?> quantity, List<Family> families, Marks marks, ToDoubleFunction<Row> value, Hue hue) {
-        Row row = nearest(families.get(0).rows(), marks.today());
-        double number = row.x() == marks.today() ? value.applyAsDouble(row) : Double.NaN;
-        return new Mark.Flag(row.x(), number, Numbers.fixed(number, quantity.decimals()), hue);
+        double number = at(families, marks.today(), value);
+        return new Mark.Flag(marks.today(), number, Numbers.fixed(number, quantity.decimals()), hue);
     }
 
     private static List<Mark> uprights(Marks marks, boolean labelled) {
@@ -219,14 +221,21 @@ public final class VaryFigure {
         return Axis.low(quantity, 0, low, high);
     }
 
-    private static Row nearest(List<Row> rows, double x) {
-        Row best = rows.get(0);
-        for (Row row : rows) {
-            if (Math.abs(row.x() - x) < Math.abs(best.x() - x)) {
-                best = row;
+    /** The value at a place of the first family, between its rows by a straight line; NaN outside them. */
+    private static double at(List<Family> families, double x, ToDoubleFunction<Row> value) {
+        List<Row> rows = families.get(0).rows();
+        for (int i = 0; i < rows.size(); i++) {
+            double right = rows.get(i).x();
+            if (right == x) {
+                return value.applyAsDouble(rows.get(i));
+            }
+            double left = i == 0 ? right : rows.get(i - 1).x();
+            if ((x - left) * (x - right) < 0) {
+                double share = (x - left) / (right - left);
+                return (1 - share) * value.applyAsDouble(rows.get(i - 1)) + share * value.applyAsDouble(rows.get(i));
             }
         }
-        return best;
+        return Double.NaN;
     }
 
     private static double[] values(List<Row> rows, ToDoubleFunction<Row> value) {

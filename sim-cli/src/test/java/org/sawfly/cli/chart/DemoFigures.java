@@ -80,4 +80,95 @@ final class DemoFigures {
         }
         return rows;
     }
+
+    static Figure swing() {
+        return SwingFigure.of(
+                "40 mm off the boom: the nose swings 1 deg further, too small to see on film",
+                "A release half as hard again swings it past the angle where the fin stalls.",
+                FOOT,
+                quantity("nose_off_path_deg", "nose off the flight path", Unit.DEGREE, 0),
+                List.of(
+                        wag("today", 15, 8.6, Stroke.SOLID),
+                        wag("40 mm off", 16.2, 8.1, Stroke.DASHED),
+                        wag("today, released 1.5 times as hard", 24, 8.4, Stroke.THIN)),
+                List.of(new SwingFigure.Stalled(0.02, 0.09)));
+    }
+
+    private static SwingFigure.Throw wag(String name, double size, double rate, Stroke stroke) {
+        int n = 200;
+        double[] time = new double[n];
+        double[] angle = new double[n];
+        for (int i = 0; i < n; i++) {
+            time[i] = 0.6 * i / (n - 1);
+            angle[i] = Math.exp(-6 * time[i]) * (-6 * Math.cos(rate * time[i]) + 1.9 * size * Math.sin(rate * time[i]));
+        }
+        return new SwingFigure.Throw(name, time, angle, stroke);
+    }
+
+    static Figure glide() {
+        return GlideFigure.of(
+                "Least sink 0.25 m/s with 4 mm of camber; take it off above 6.6 m/s",
+                "Blue dots: elevator for that speed, mm at the root trailing edge. Grey rays touch where it pays to fly "
+                        + "into a wind of 3 and 6 m/s.",
+                FOOT,
+                quantity("sink_mps", "sink in straight flight", Unit.METRE_PER_SECOND, 2),
+                quantity("elevator_up_mm", "elevator", Unit.MILLIMETRE, 1),
+                List.of(
+                        setting("thermal, 4 mm down", 4, 0.25, 4.4, 0.0225, 0.9),
+                        setting("cruise, 1 mm down", 4.5, 0.262, 4.7, 0.0205, 0.7),
+                        setting("speed, 1 mm up", 4.9, 0.285, 5.1, 0.0195, 0.85)));
+    }
+
+    private static GlideFigure.Setting setting(
+            String name, double slowest, double least, double best, double growth, double trim) {
+        int n = 40;
+        double[] speed = new double[n];
+        double[] sink = new double[n];
+        double[] elevator = new double[n];
+        for (int i = 0; i < n; i++) {
+            speed[i] = slowest + (12 - slowest) * i / (n - 1);
+            double off = speed[i] - best;
+            sink[i] = least + growth * off * off + (off < 0 ? 0.15 * off * off : 0);
+            elevator[i] = trim * (10 / speed[i] - 1.5);
+        }
+        return new GlideFigure.Setting(name, speed, sink, elevator);
+    }
+
+    static Figure flight() {
+        List<FlightFigure.Phase> phases = new ArrayList<>();
+        String[] names = {"leaves the hand", "pull-up", "zoom", "push-over", "glide"};
+        double[] starts = {0, 0.3, 0.7, 1.6, 4, 8};
+        double x = 0;
+        double h = 1.7;
+        double v = 34.8;
+        for (int p = 0; p < names.length; p++) {
+            int n = 60;
+            double[][] c = new double[4][n];
+            double step = (starts[p + 1] - starts[p]) / (n - 1);
+            for (int i = 0; i < n; i++) {
+                double t = starts[p] + i * step;
+                double climb = Math.toRadians(
+                        t < 0.3
+                                ? 10
+                                : t < 0.7 ? 10 + 160 * (t - 0.3) : t < 1.6 ? 74 : Math.max(-4, 74 - 40 * (t - 1.6)));
+                c[0][i] = t;
+                c[1][i] = x;
+                c[2][i] = h;
+                c[3][i] = v;
+                if (i < n - 1) {
+                    v = Math.max(4.6, v + step * (-9.81 * Math.sin(climb) - 0.0045 * v * v));
+                    x += step * v * Math.cos(climb);
+                    h += step * v * Math.sin(climb);
+                }
+            }
+            phases.add(new FlightFigure.Phase(names[p], c[0], c[1], c[2], c[3]));
+        }
+        return FlightFigure.of(
+                "Launch 41 m, most of it once gliding",
+                "Thrown by club at 34.8 m/s, first swing 15 deg.",
+                FOOT,
+                quantity("height_m", "height", Unit.METRE, 1),
+                SPEED,
+                phases);
+    }
 }
