@@ -2,7 +2,6 @@ package org.sawfly.aero;
 
 import java.util.Arrays;
 import java.util.List;
-import org.sawfly.math.CubicGrid1;
 import org.sawfly.math.DenseLu;
 import org.sawfly.math.Vec3;
 
@@ -32,8 +31,13 @@ final class LoneSurface {
     /** Passes after the attached start. */
     static final int PASSES = 5;
 
+    /** Change of a lift coefficient below which further passes would only move rounding [1]. */
+    private static final double SETTLED = 1e-9;
+
     private static final double LARGEST_RATIO = 0.9;
     private static final int LARGEST_MODES = 6;
+    private static final int LEAST_MODES = 3;
+    private static final int STRIPS_A_MODE = 3;
     private static final double FALLING = -0.5;
 
     final Strips strips;
@@ -108,7 +112,7 @@ final class LoneSurface {
         }
         this.attached = inverse(w);
         this.attachedOdd = inverse(odd);
-        this.modes = Math.min(count, LARGEST_MODES);
+        this.modes = Math.min(Math.max(count / STRIPS_A_MODE, LEAST_MODES), Math.min(count, LARGEST_MODES));
         this.loads = new double[modes * count];
         this.weighted = new double[modes * count];
         this.induce = new double[modes * count];
@@ -253,32 +257,33 @@ final class LoneSurface {
          * @param angle angle a in the plane of the half [rad]
          * @param polars cl, cd, cm of the strips solved
          */
-        void solve(double angle, CubicGrid1[] polars) {
+        void solve(double angle, StripPolars polars) {
             double u = Math.cos(angle);
             double across = Math.sin(angle);
             for (int i = 0; i < count; i++) {
                 double wn = across * tilts[i];
                 speeds[i] = Math.sqrt(u * u + wn * wn);
                 angles[i] = Math.atan2(wn, u);
-                polars[i].at(0, out);
+                polars.at(i, 0, out);
                 double zeroLift = -0.5 * share[i] * strips.chords[first + i] * out[0];
                 b[i] = 0.5 * speeds[i] * Math.sin(2 * (angles[i] + strips.twists[first + i] - zeroLift));
             }
             times(attached, b, gamma);
-            for (int k = 0; k < PASSES; k++) {
+            lastChange = 1;
+            for (int k = 0; k < PASSES && lastChange > SETTLED; k++) {
                 pass(polars);
             }
             sum(polars);
         }
 
-        private void pass(CubicGrid1[] polars) {
+        private void pass(StripPolars polars) {
             times(w, gamma, induced);
             for (int i = 0; i < count; i++) {
                 double chord = strips.chords[first + i];
-                double seen = seen(i);
-                double slope = 0.5 * share[i] * chord * polars[i].slope(seen);
+                polars.lift(i, seen(i), out);
+                double slope = 0.5 * share[i] * chord * out[1];
                 ratios[i] = Math.min(slope < 0 ? FALLING * slope : slope, LARGEST_RATIO);
-                b[i] = share[i] * (0.5 * speeds[i] * chord * polars[i].value(seen) - gamma[i]);
+                b[i] = share[i] * (0.5 * speeds[i] * chord * out[0] - gamma[i]);
             }
             System.arraycopy(shareOfLoads, 0, newton, 0, newton.length);
             for (int m = 0; m < modes; m++) {
@@ -304,8 +309,10 @@ final class LoneSurface {
                     change[i] += amounts[n] * loads[n * count + i];
                 }
             }
+            lastChange = 0;
             for (int i = 0; i < count; i++) {
                 gamma[i] += change[i];
+                lastChange = Math.max(lastChange, 2 * Math.abs(change[i]) / strips.chords[first + i]);
             }
         }
 
@@ -313,16 +320,15 @@ final class LoneSurface {
             return angles[i] + strips.twists[first + i] + induced[i] / speeds[i];
         }
 
-        private void sum(CubicGrid1[] polars) {
+        private void sum(StripPolars polars) {
             double along = 0;
             double forward = 0;
             double pitch = 0;
             double drag = 0;
-            double moved = 0;
             times(w, gamma, induced);
             times(wd, gamma, b);
             for (int i = 0; i < count; i++) {
-                polars[i].at(seen(i), out);
+                polars.at(i, seen(i), out);
                 double speed = speeds[i];
                 double width = strips.widths[first + i];
                 double chord = strips.chords[first + i];
@@ -335,14 +341,12 @@ final class LoneSurface {
                 pitch +=
                         ahead[i] * towardsNormal - above[i] * forwards + speed * speed * chord * chord * width * out[2];
                 drag += speed * speed * chord * width * out[1];
-                moved = Math.max(moved, 2 * Math.abs(change[i]) / chord);
             }
             double scale = (first > 0 ? 2 : 1) / area;
             normalForce = along * scale;
             forwardForce = forward * scale;
             moment = pitch * scale / meanChord;
             friction = drag * scale;
-            lastChange = moved;
         }
     }
 }

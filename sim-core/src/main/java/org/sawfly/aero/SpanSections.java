@@ -2,7 +2,6 @@ package org.sawfly.aero;
 
 import java.util.Arrays;
 import org.sawfly.math.CubicAxis;
-import org.sawfly.math.CubicGrid1;
 import org.sawfly.section.Section;
 import org.sawfly.section.SectionTable;
 
@@ -28,6 +27,7 @@ final class SpanSections {
     private final double[] flapShares;
     private final double[] chords;
     private final double viscosity;
+    private final boolean onTable;
     private final double[] alphas;
     private final CubicAxis axis;
     private final double[] first = new double[CHANNELS];
@@ -48,20 +48,19 @@ final class SpanSections {
         this.flapShares = flapShares;
         this.chords = chords;
         this.viscosity = viscosity;
-        this.alphas = knots(root, tip);
+        this.onTable = sameTables(root, tip);
+        this.alphas = onTable ? ((SectionTable) root).grid().alphas() : even();
         this.axis = CubicAxis.periodic(TURN, alphas);
     }
 
-    /** The knots of a table if both have the same: then a polar is the table itself. */
-    private static double[] knots(Section root, Section tip) {
-        if (root instanceof SectionTable a) {
-            double[] found = a.grid().alphas();
-            if (tip == root
-                    || tip instanceof SectionTable b
-                            && Arrays.equals(found, b.grid().alphas())) {
-                return found;
-            }
-        }
+    /** Whether both are tables on the same angles: then a polar is the table itself. */
+    private static boolean sameTables(Section root, Section tip) {
+        return root instanceof SectionTable a
+                && tip instanceof SectionTable b
+                && (a == b || Arrays.equals(a.grid().alphas(), b.grid().alphas()));
+    }
+
+    private static double[] even() {
         double[] even = new double[SAMPLES];
         for (int i = 0; i < SAMPLES; i++) {
             even[i] = -0.5 * TURN + TURN * i / SAMPLES;
@@ -83,17 +82,32 @@ final class SpanSections {
     }
 
     /** cl, cd, cm over the angle of attack for every strip, at one speed [m/s] and flap angle [rad]. */
-    CubicGrid1[] polars(double speed, double flap) {
-        CubicGrid1[] polars = new CubicGrid1[chords.length];
-        double[] values = new double[CHANNELS * alphas.length];
-        for (int i = 0; i < polars.length; i++) {
-            for (int k = 0; k < alphas.length; k++) {
-                at(i, alphas[k], speed, flap);
-                System.arraycopy(first, 0, values, CHANNELS * k, CHANNELS);
+    StripPolars polars(double speed, double flap) {
+        double[][] values = new double[chords.length][CHANNELS * alphas.length];
+        double[] other = new double[CHANNELS * alphas.length];
+        for (int i = 0; i < chords.length; i++) {
+            double reynolds = speed * chords[i] / viscosity;
+            double angle = flap * flapShares[i];
+            sample(root, reynolds, angle, values[i]);
+            if (tip != root) {
+                sample(tip, reynolds, angle, other);
+                for (int k = 0; k < other.length; k++) {
+                    values[i][k] += toTip[i] * (other[k] - values[i][k]);
+                }
             }
-            polars[i] = new CubicGrid1(axis, CHANNELS, values);
         }
-        return polars;
+        return new StripPolars(axis, values);
+    }
+
+    private void sample(Section section, double reynolds, double angle, double[] values) {
+        if (onTable) {
+            ((SectionTable) section).polar(reynolds, angle, values);
+            return;
+        }
+        for (int k = 0; k < alphas.length; k++) {
+            section.at(alphas[k], reynolds, angle, second);
+            System.arraycopy(second, 0, values, CHANNELS * k, CHANNELS);
+        }
     }
 
     private void at(int strip, double alpha, double speed, double flap) {

@@ -25,7 +25,7 @@ final class SurfaceKnots {
         150, 165
     };
     private static final double[] TAIL_ANGLES = {
-        0, 1, 2, 3, 5, 7, 9, 11, 13, 15, 18, 21, 25, 30, 35, 40, 50, 60, 75, 90, 105, 120, 135, 150, 165
+        0, 1, 2, 3, 5, 7, 9, 11, 13, 15, 18, 21, 25, 30, 40, 50, 70, 90, 110, 130, 150, 165
     };
     static final SurfaceKnots WING =
             new SurfaceKnots(circle(WING_ANGLES), new double[] {1, 2.5, 5, 10, 22, 60}, degrees(-20, -8, 0, 8, 20));

@@ -5,7 +5,6 @@ import org.sawfly.glider.Fin;
 import org.sawfly.glider.Flap;
 import org.sawfly.glider.Tailplane;
 import org.sawfly.glider.Wing;
-import org.sawfly.math.CubicGrid1;
 import org.sawfly.math.CubicGrid3;
 import org.sawfly.math.Vec3;
 import org.sawfly.section.Section;
@@ -155,7 +154,7 @@ public final class SurfaceTables {
         LoneSurface.Flow flow = lone.flow();
         for (int j = 0; j < knots.speeds(); j++) {
             for (int k = 0; k < knots.flaps(); k++) {
-                CubicGrid1[] polars = sections.polars(knots.speed(j), knots.flap(k));
+                StripPolars polars = sections.polars(knots.speed(j), knots.flap(k));
                 for (int i = 0; i < knots.angles(); i++) {
                     flow.solve(knots.angle(i), polars);
                     int node = knots.node(i, j, k);

@@ -1,5 +1,7 @@
 package org.sawfly.math;
 
+import java.util.Arrays;
+
 /**
  * Smooth function of three places through given values on a grid: cubic between the knots, continuous with its first
  * derivatives. Several functions ("channels") lie side by side in one array, so that they share the search and the
@@ -62,6 +64,34 @@ public final class CubicGrid3 {
     /** All channels at (x, y, z). */
     public void at(double x, double y, double z, double[] out) {
         evaluate(x, false, y, false, z, false, out);
+    }
+
+    /**
+     * All channels at every knot of the first axis, at one place of the others: the values of the curve that is left when
+     * those are fixed.
+     *
+     * @param out channel c at knot i goes to {@code out[i * channels + c]}
+     */
+    public void alongFirst(double placeY, double placeZ, double[] out) {
+        double y = second.wrap(placeY);
+        double z = third.wrap(placeZ);
+        int j = second.cell(y);
+        int l = third.cell(z);
+        double s = second.fraction(y, j);
+        double t = third.fraction(z, l);
+        int strideX = second.size() * third.size() * channels;
+        Arrays.fill(out, 0, first.size() * channels, 0);
+        for (int a = 0; a < 4; a++) {
+            for (int b = 0; b < 4; b++) {
+                double weight = second.weight(j, a, s) * third.weight(l, b, t);
+                int at = (second.node(j, a) * third.size() + third.node(l, b)) * channels;
+                for (int i = 0; weight != 0 && i < first.size(); i++) {
+                    for (int c = 0; c < channels; c++) {
+                        out[i * channels + c] += weight * values[at + i * strideX + c];
+                    }
+                }
+            }
+        }
     }
 
     /** Derivatives of all channels with the first place. */

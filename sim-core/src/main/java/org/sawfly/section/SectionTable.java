@@ -90,6 +90,16 @@ public final class SectionTable implements Section {
         values.at(alpha, Math.log(reynolds), flap, out);
     }
 
+    /**
+     * cl, cd and cm at every angle of the table's grid, for one Reynolds number and flap angle; the table between them is
+     * the smooth curve through these on a closed axis.
+     *
+     * @param out cl, cd, cm of the grid's angle i from {@code out[3 * i]} on
+     */
+    public void polar(double reynolds, double flap, double[] out) {
+        values.alongFirst(Math.log(reynolds), flap, out);
+    }
+
     /** The derivatives of cl, cd and cm with the angle of attack [1/rad]. */
     public void slopes(double alpha, double reynolds, double flap, double[] out) {
         values.slopesFirst(alpha, Math.log(reynolds), flap, out);

@@ -12,7 +12,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.sawfly.aero.Surface.Rib;
 import org.sawfly.aero.VortexSystem.Setting;
 import org.sawfly.math.CubicAxis;
-import org.sawfly.math.CubicGrid1;
 import org.sawfly.math.Vec3;
 import org.sawfly.section.Section;
 
@@ -71,7 +70,7 @@ class LoneSurfaceTest {
     @ValueSource(doubles = {0.02, 0.15, 0.3, 0.8, 1.5, 2.4, 3.1})
     void upsideDownIsTheMirrorImage(double alpha) {
         LoneSurface wing = lone(Outlines.tapered(8, .5, 0, 0), 40, Setting.PRODUCTION);
-        CubicGrid1[] polars = sampled(new StallingSection(0), wing);
+        StripPolars polars = sampled(new StallingSection(0), wing);
         LoneSurface.Flow up = wing.flow();
         LoneSurface.Flow down = wing.flow();
         up.solve(alpha, polars);
@@ -103,7 +102,7 @@ class LoneSurfaceTest {
     @Test
     void settlesAndStaysSmoothThroughStall() {
         LoneSurface wing = lone(Outlines.tapered(9, .4, 0.05, 0.1), 40, Setting.PRODUCTION);
-        CubicGrid1[] polars = sampled(new StallingSection(-0.03), wing);
+        StripPolars polars = sampled(new StallingSection(-0.03), wing);
         LoneSurface.Flow flow = wing.flow();
         double before = Double.NaN;
         for (int i = -1800; i <= 1800; i++) {
@@ -135,14 +134,15 @@ class LoneSurfaceTest {
         return new LoneSurface(Strips.cosine(surface, strips), slopes, setting);
     }
 
-    private static CubicGrid1[] straight(int count, double moment) {
+    /** Straight from -1 to 1 rad. */
+    private static StripPolars straight(int count, double moment) {
         CubicAxis axis = CubicAxis.of(CubicAxis.Ends.LINE, -1, 1);
-        CubicGrid1[] polars = new CubicGrid1[count];
-        Arrays.fill(polars, new CubicGrid1(axis, 3, new double[] {-A0, 0.01, moment, A0, 0.01, moment}));
-        return polars;
+        double[][] values = new double[count][];
+        Arrays.fill(values, new double[] {-A0, 0.01, moment, A0, 0.01, moment});
+        return new StripPolars(axis, values);
     }
 
-    private static CubicGrid1[] sampled(Section section, LoneSurface surface) {
+    private static StripPolars sampled(Section section, LoneSurface surface) {
         double[] none = new double[surface.count];
         double[] chords = Arrays.copyOfRange(surface.strips.chords, surface.first, surface.strips.count);
         return new SpanSections(section, section, none, none, chords, NU).polars(10, 0);
