@@ -18,6 +18,12 @@ class MassPropertiesTest {
     }
 
     @Test
+    void two_gliders_of_the_same_measures_are_equal() {
+        assertThat(Plover.glider()).isEqualTo(Plover.glider());
+        assertThat(Plover.glider().wing()).hasSameHashCodeAs(Plover.glider().wing());
+    }
+
+    @Test
     void inertias_agree_with_a_separate_small_model() {
         // Source: a separate, simpler model of the same invented glider; 15 % is the aim between two such estimates
         assertThat(plover.inertia().ixx()).isCloseTo(0.0155, within(0.15 * 0.0155));

@@ -5,22 +5,34 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.sawfly.math.Vec3;
 import org.sawfly.section.Section;
+import org.sawfly.section.SectionEstimate;
+import org.sawfly.section.SectionShape;
 
 /** An invented 1.5 m discus glider for tests, nobody's product: 231.4 g, balancing 69.0 mm behind the root leading edge. */
 public final class Plover {
     private static final double BOOM_Z = 0.012;
     private static final double GRAVITY = 9.80665;
+    private static final double FLAPERON = 0.32;
+    private static final double ELEVATOR = 0.40;
+    private static final double RUDDER = 0.45;
 
     private Plover() {}
 
-    /** With sections of thin-aerofoil theory, for tests in which the air does not matter. */
+    /** With its sections estimated from thickness and camber. */
     public static Glider glider() {
-        Section flat = thin(0);
-        return glider(thin(-0.036), thin(-0.033), flat);
+        return glider(
+                estimate(0.062, 0.019, FLAPERON),
+                estimate(0.054, 0.017, FLAPERON),
+                estimate(0.060, 0, ELEVATOR),
+                estimate(0.060, 0, RUDDER));
     }
 
     /** With the sections a test needs: wing root, wing tip, both tails. */
     public static Glider glider(Section root, Section tip, Section tail) {
+        return glider(root, tip, tail, tail);
+    }
+
+    private static Glider glider(Section root, Section tip, Section tailplane, Section fin) {
         Map<String, Part> parts = new LinkedHashMap<>();
         parts.put("wing servos and leads", Part.fixed(0.0116, new Vec3(-0.058, 0, 0)));
         parts.put("wing bolts", Part.fixed(0.0016, new Vec3(-0.062, 0, 0)));
@@ -34,8 +46,8 @@ public final class Plover {
         return new Glider(
                 "plover",
                 wing(root, tip),
-                tailplane(tail),
-                fin(tail),
+                tailplane(tailplane),
+                fin(fin),
                 boom(),
                 new Pod(0.0285, 0.076, 0.265, BOOM_Z, 0.027, 0.034),
                 parts,
@@ -47,18 +59,18 @@ public final class Plover {
         Planform half = planform(
                 new double[][] {{0, 168, 0}, {260, 160, 5}, {500, 140, 16}, {660, 108, 36}, {730, 74, 60}, {750, 48, 80}
                 });
-        return new Wing(0.114, half, Math.toRadians(6.5), root, tip, new Flap(0.32, 0.020, 0.720), Hand.RIGHT);
+        return new Wing(0.114, half, Math.toRadians(6.5), root, tip, new Flap(FLAPERON, 0.020, 0.720), Hand.RIGHT);
     }
 
     private static Tailplane tailplane(Section section) {
         Planform half = planform(new double[][] {{0, 72, 0}, {114, 59, 9}, {162, 32, 27}});
-        return new Tailplane(0.0064, half, -0.640, BOOM_Z - 0.014, Math.toRadians(1.2), section, 0.40);
+        return new Tailplane(0.0064, half, -0.640, BOOM_Z - 0.014, Math.toRadians(1.2), section, ELEVATOR);
     }
 
     private static Fin fin(Section section) {
         Planform above = planform(new double[][] {{0, 72, 0}, {75, 58, 12}, {112, 34, 32}});
         Planform below = planform(new double[][] {{0, 72, 0}, {62, 56, 12}, {94, 32, 31}});
-        return new Fin(0.0069, above, below, -0.722, BOOM_Z, section, 0.45);
+        return new Fin(0.0069, above, below, -0.722, BOOM_Z, section, RUDDER);
     }
 
     private static Boom boom() {
@@ -75,12 +87,7 @@ public final class Plover {
                 .toList());
     }
 
-    /** Lift slope 2 pi, no stall, constant drag. */
-    private static Section thin(double zeroLift) {
-        return (alpha, reynolds, flap, out) -> {
-            out[0] = 2 * Math.PI * Math.sin(alpha - zeroLift + 0.6 * flap);
-            out[1] = 0.012;
-            out[2] = 0;
-        };
+    private static Section estimate(double thickness, double camber, double flapChord) {
+        return new SectionEstimate(SectionShape.of(thickness, camber, flapChord));
     }
 }
