@@ -51,17 +51,18 @@ final class GliderReader {
     /**
      * What is found out once, today, and held for every changed version.
      *
-     * @param closure  of mass and balance
-     * @param decalage found for it [rad]; NaN when it stands in the file
+     * @param lead       nose lead where it was not weighed [kg]
+     * @param correction of mass and moment
+     * @param decalage   found for the cruise [rad]; NaN when it stands in the file
      */
-    record Held(Closing.Closure closure, double decalage) {}
+    record Held(double lead, Correction correction, double decalage) {}
 
     /**
      * A glider as read.
      *
      * @param glider      with everything resolved
      * @param held        for changed versions
-     * @param weighed     what the scale showed
+     * @param balance     what scale and balance showed
      * @param corrections doubts about the model
      * @param settings    for the glide
      * @param seen        in flight
@@ -69,72 +70,56 @@ final class GliderReader {
     record Read(
             Glider glider,
             Held held,
-            Closing.Weighed weighed,
+            BalanceReader balance,
             Corrections corrections,
             GlideSettings settings,
             Seen seen) {}
 
-    /** As it leaves the hand, and where that stands. */
-    private record Ready(In in, Closing.Weighed weighed) {}
-
     Read read(In in) {
         String name = in.text("glider", "plover", "name of the glider");
         format(in);
-        Ready ready = in.map("ready_to_fly", "as it leaves the hand: battery in, lead in", GliderReader::ready);
+        BalanceReader balance = BalanceReader.read(in);
         WingReader.Read wing = in.map("wing", "the wing", w -> WingReader.read(w, tables));
         double boomZ = wing.aboveBoom();
         double root = wing.wing().planform().stations().get(0).chord();
         Boom boom = in.map("boom", "the boom, a tapered tube", b -> HullReader.boom(b, root, boomZ));
         Pod pod = in.map("pod", "the pod with its hatch", p -> HullReader.pod(p, boomZ));
         Fin fin = in.map("fin", "the fin with its rudder", f -> TailReader.fin(f, -boom.endX(), boomZ, tables));
-        double decalage = held == null ? 0 : held.decalage();
         boolean[] measured = new boolean[1];
         Tailplane tailplane = in.map("tailplane", "the tailplane with its elevator", t -> {
             measured[0] = t.has("decalage_deg");
-            return TailReader.tailplane(t, fin, boomZ, tables, decalage);
+            return TailReader.tailplane(t, fin, boomZ, tables);
         });
         PartsReader reader = new PartsReader(pod.noseX(), -boom.endX(), boomZ, -tailplane.x());
         Map<String, Part> parts = reader.read(in);
         PartsReader.NoseLead lead = reader.lead(in);
-        Map<String, Weighings.Weighing> weighings = Weighings.read(in);
+        Map<String, WeighingReader.Read> weighings = WeighingReader.read(in);
         Seen seen = Seen.read(in);
         GlideSettings settings = settings(in);
         Corrections corrections = CorrectionReader.read(in);
 
-        double leadNow = lead.given() && !Double.isNaN(lead.mass()) ? lead.mass() : 0;
-        Glider glider =
-                new Glider(name, wing.wing(), tailplane, fin, boom, pod, parts, lead.part(leadNow), Correction.NONE);
-        glider = Weighings.apply(glider, weighings);
-        needBalance(ready, lead);
-        Closing.Closure closure = held == null ? Closing.of(ready.in, glider, ready.weighed, lead) : held.closure();
-        double resolved =
-                held != null && lead.given() ? leadNow : closure.lead().mass();
-        glider = glider.withNoseLead(resolved).withCorrection(closure.correction());
-        Overlap.check(in, glider);
-        double found = Double.NaN;
-        if (!measured[0]) {
-            found = held == null ? decalage(in, glider, corrections, settings) : held.decalage();
-            glider = withDecalage(glider, found);
-        }
-        return new Read(glider, new Held(closure, found), ready.weighed, corrections, settings, seen);
-    }
-
-    private static Ready ready(In in) {
-        double mass = in.optional("mass_g", between(30, 3000).usually(150, 600), 231.4, "weight");
-        double cg = in.optional(
-                "cg_mm", between(1, 400).usually(40, 110), 69, "balance point behind the wing's root leading edge");
-        return new Ready(in, new Closing.Weighed(mass, -cg));
-    }
-
-    private static void needBalance(Ready ready, PartsReader.NoseLead lead) {
+        Part now = lead.part(Double.isNaN(lead.mass()) ? 0 : lead.mass());
+        Glider glider = new Glider(name, wing.wing(), tailplane, fin, boom, pod, parts, now, Correction.NONE);
+        glider = WeighingReader.apply(glider, weighings, new LinkedHashMap<>());
         if (!lead.given()) {
-            if (!ready.in.has("mass_g")) {
-                ready.in.needed("mass_g", "weight as it leaves the hand", "231.4");
-            }
-            if (!ready.in.has("cg_mm")) {
-                ready.in.needed("cg_mm", "balance point behind the wing's root leading edge", "69");
-            }
+            balance.need();
         }
+        if (held == null) {
+            glider = balance.close(glider, lead.given());
+        } else {
+            glider = glider.withCorrection(held.correction());
+            glider = lead.given() ? glider : glider.withNoseLead(held.lead());
+        }
+        Overlap.check(in, glider);
+        double decalage = Double.NaN;
+        if (!measured[0]) {
+            decalage = held == null || Double.isNaN(held.decalage())
+                    ? decalage(in, glider, corrections, settings)
+                    : held.decalage();
+            glider = withDecalage(glider, decalage);
+        }
+        Held resolved = new Held(glider.noseLead().mass(), glider.correction(), decalage);
+        return new Read(glider, resolved, balance, corrections, settings, seen);
     }
 
     private double decalage(In in, Glider glider, Corrections corrections, GlideSettings settings) {

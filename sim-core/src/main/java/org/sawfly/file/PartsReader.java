@@ -7,12 +7,16 @@ import java.util.List;
 import java.util.Map;
 import org.sawfly.glider.Part;
 import org.sawfly.glider.Part.Mount;
+import org.sawfly.glider.Piece;
 import org.sawfly.math.Vec3;
 import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Unit;
 
 /** Reads everything else that weighs something, by name; a usual set is assumed when nothing is listed. */
 final class PartsReader {
+    private static final List<String> PIECES =
+            List.of(Piece.WING, Piece.TAILPLANE, Piece.FIN, Piece.BOOM, Piece.POD, Piece.NOSE_LEAD);
+
     private static final Bounds PLACE = between(0, 3000).usually(0, 1300);
     /** Nose of the demo glider ahead of its wing [m]; what sits in the nose is placed in proportion to it. */
     private static final double DEMO_NOSE = 0.265;
@@ -41,7 +45,7 @@ final class PartsReader {
 
     Map<String, Part> read(In in) {
         Map<String, Part> listed = in.named("parts", "battery", "everything else that weighs something", this::part);
-        for (String piece : Weighings.PIECES) {
+        for (String piece : PIECES) {
             if (listed.containsKey(piece)) {
                 in.problem("parts", "\"" + piece + "\" has a section of its own", "another name");
             }
@@ -51,7 +55,7 @@ final class PartsReader {
 
     private Part part(String name, In in) {
         double mass = in.number("mass_g", between(0, 1000).usually(0.1, 150), 10, "weight");
-        double x = place(in, true);
+        double x = place(in);
         double above = in.neutral("above_boom_mm", between(0, 300), 0, "above the boom's axis");
         Mount mount = in.choice("on", List.of(Mount.values()), Mount.FIXED, "what it moves with");
         double forward = in.neutral("can_slide_forward_mm", between(0, 500), 0, "room to move it forward");
@@ -66,12 +70,12 @@ final class PartsReader {
     }
 
     /** Place along the glider, forward positive [m], from one of two keys. */
-    private static double place(In in, boolean needed) {
+    private static double place(In in) {
         double ahead = in.optional("ahead_mm", PLACE, 120, "ahead of the wing's root leading edge");
         double behind = in.optional("behind_mm", PLACE, 60, "behind the wing's root leading edge");
         if (in.has("ahead_mm") && in.has("behind_mm")) {
             in.problem("behind_mm", "ahead_mm is given as well", "leave out one of the two");
-        } else if (needed && !in.has("ahead_mm") && !in.has("behind_mm")) {
+        } else if (!in.has("ahead_mm") && !in.has("behind_mm")) {
             in.needed("ahead_mm", "place ahead of the wing's root leading edge, or behind_mm", "120");
         }
         return Double.isNaN(ahead) ? Double.isNaN(behind) ? 0 : -behind : ahead;

@@ -72,8 +72,8 @@ final class TailReader {
         return new Fin(mass, above, under, -edge, boomZ, section, rudder);
     }
 
-    /** The tailplane without its decalage where none is given: NaN is not carried, 0 stands for it until it is found. */
-    static Tailplane tailplane(In in, Fin fin, double boomZ, Sections.Tables tables, double decalageIfNone) {
+    /** The tailplane; where no decalage is given 0 stands for it until it is found. */
+    static Tailplane tailplane(In in, Fin fin, double boomZ, Sections.Tables tables) {
         double area = in.optional("area_dm2", between(0.3, 10).usually(1, 4), 1.93, "length times mean chord");
         double aspect = in.optional("aspect_ratio", between(2, 12), 5.4, "span squared over area");
         Planform listed = Outlines.stations(in, "stations", "outline of the right half, from root to tip");
@@ -109,7 +109,7 @@ final class TailReader {
         double root = planform.stations().get(0).chord();
         edge = in.orAssume(
                 edge, "leading_edge_behind_mm", -fin.x() - GAP - root, 5, "tailplane ending 10 mm ahead of the fin");
-        return new Tailplane(mass, planform, -edge, boomZ - height, or(decalage, decalageIfNone), section, elevator);
+        return new Tailplane(mass, planform, -edge, boomZ - height, or(decalage, 0), section, elevator);
     }
 
     private static double or(double value, double otherwise) {
