@@ -31,7 +31,9 @@ final class Ground {
             pen.text(Sheet.EDGE, sheet.captionLine(i), sheet.caption().get(i), caption);
         }
         Script foot = new Script(Sheet.SMALL_SIZE, false, Hue.QUIET, Anchor.START, false);
-        pen.text(Sheet.EDGE, Figure.HEIGHT - Sheet.SMALL_SIZE, figure.foot(), foot);
+        for (int i = 0; i < sheet.foot().size(); i++) {
+            pen.text(Sheet.EDGE, sheet.footLine(i), sheet.foot().get(i), foot);
+        }
         for (int i = 0; i < figure.panels().size(); i++) {
             panel(figure.panels().get(i), sheet.scale(i), sheet.numbersUnder(i));
         }

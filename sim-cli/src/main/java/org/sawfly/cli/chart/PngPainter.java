@@ -12,6 +12,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.OutputStream;
+import javax.imageio.ImageIO;
 import org.knowm.xchart.ChartEncoder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
@@ -36,6 +37,7 @@ final class PngPainter implements IChart {
 
     /** Writes the picture. */
     static void paint(Figure figure, OutputStream out) throws IOException {
+        ImageIO.setUseCache(false);
         ChartEncoder.saveChart(new PngPainter(figure), out, "png");
     }
 

@@ -19,11 +19,12 @@ final class Sheet {
     private static final double TICKS = 22;
     private static final double AXIS_TITLE = 22;
     private static final double RULER = 34;
-    private static final double FOOT = 24;
+    private static final double FOOT_LINE = SMALL_SIZE * 1.25;
 
     private final Figure figure;
     private final List<String> title;
     private final List<String> caption;
+    private final List<String> foot;
     private final List<Scale> scales = new ArrayList<>();
 
     Sheet(Figure figure) {
@@ -31,6 +32,7 @@ final class Sheet {
         double width = Figure.WIDTH - 2 * EDGE;
         title = Letters.wrap(figure.title(), TITLE_SIZE * Letters.BOLD, width);
         caption = Letters.wrap(figure.caption(), TEXT_SIZE, width);
+        foot = Letters.wrap(figure.foot(), SMALL_SIZE, width);
         double top = captionLine(caption.size()) - TEXT_SIZE + BETWEEN / 2;
         double right = LABEL_GAP / 2 + EDGE;
         double shares = 0;
@@ -41,7 +43,7 @@ final class Sheet {
             shares += panel.share();
             fixed += above(panel) + below(i);
         }
-        double points = (Figure.HEIGHT - FOOT - top - fixed) / shares;
+        double points = (footLine(-1) - top - fixed) / shares;
         for (int i = 0; i < figure.panels().size(); i++) {
             Panel panel = figure.panels().get(i);
             top += above(panel);
@@ -57,6 +59,14 @@ final class Sheet {
 
     List<String> caption() {
         return caption;
+    }
+
+    List<String> foot() {
+        return foot;
+    }
+
+    double footLine(int line) {
+        return Figure.HEIGHT - SMALL_SIZE - FOOT_LINE * (foot.size() - 1 - line);
     }
 
     Scale scale(int panel) {

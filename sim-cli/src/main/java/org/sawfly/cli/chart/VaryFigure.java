@@ -19,6 +19,7 @@ public final class VaryFigure {
     private static final double MARGIN_RANGE = 6;
     private static final double SINK_RANGE = 0.2;
     private static final double ALIKE = 0.01;
+    private static final int MOST_NAMES = 12;
     private static final int RULER_TICKS = 20;
 
     private VaryFigure() {}
@@ -170,13 +171,22 @@ public final class VaryFigure {
     private static Panel panel(
             Axis x, Axis y, List<Family> families, ToDoubleFunction<Row> value, Hue hue, List<Mark> marks) {
         List<Series> series = new ArrayList<>();
+        int most = hue == Hue.HEIGHT ? MOST_NAMES : MOST_NAMES / 3;
         boolean alike = families.size() > 1 && alike(families, value, (y.high() - y.low()) * ALIKE);
         for (int i = 0; i < (alike ? 1 : families.size()); i++) {
             List<Row> rows = families.get(i).rows();
-            String name = alike ? "all alike" : families.get(i).name();
+            String name = alike
+                    ? "all alike"
+                    : room(i, families.size(), most) ? families.get(i).name() : "";
             series.add(new Series.Line(values(rows, Row::x), values(rows, value), hue, Stroke.ofLine(i), name));
         }
         return new Panel(x, y, series, marks, 1);
+    }
+
+    /** Of many lines only so many have room for their names: the first, the last and some evenly between. */
+    private static boolean room(int index, int count, int most) {
+        int every = (count + most - 2) / (most - 1);
+        return index == count - 1 || index % every == 0 && index + every / 2 < count - 1 || count == 1;
     }
 
     /** Whether the lines lie on each other, so that one of them says it all. */

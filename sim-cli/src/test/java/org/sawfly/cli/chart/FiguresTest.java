@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -65,6 +66,27 @@ class FiguresTest {
         Figure figure = DemoFigures.cutAndFin();
         assertThat(figure.panels().get(1).series()).hasSize(3);
         assertThat(figure.panels().get(3).series()).hasSize(1);
+    }
+
+    @Test
+    void ofManyLinesSomeAreNamed() {
+        List<VaryFigure.Family> families = new ArrayList<>();
+        for (int i = 0; i < 30; i++) {
+            double shift = i * 0.2;
+            families.add(new VaryFigure.Family("line " + i, List.of(row(0, 41 - shift), row(10, 41 - shift))));
+        }
+        VaryFigure.Marks marks = new VaryFigure.Marks(0, 2, 25, 3, List.of());
+        List<Series> lines =
+                VaryFigure.of(WORDS, TITLES, families, marks).panels().get(0).series();
+        List<String> names = lines.stream()
+                .filter(Series.Line.class::isInstance)
+                .map(line -> ((Series.Line) line).label())
+                .toList();
+        assertThat(names).hasSize(30);
+        assertThat(names.stream().filter(name -> !name.isEmpty()).toList())
+                .hasSizeBetween(8, 12)
+                .startsWith("line 0")
+                .endsWith("line 29");
     }
 
     @Test
