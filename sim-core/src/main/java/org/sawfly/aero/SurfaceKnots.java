@@ -27,8 +27,8 @@ final class SurfaceKnots {
     private static final double[] TAIL_ANGLES = {
         0, 1, 2, 3, 5, 7, 9, 11, 13, 15, 18, 21, 25, 30, 40, 50, 70, 90, 110, 130, 150, 165
     };
-    static final SurfaceKnots WING =
-            new SurfaceKnots(circle(WING_ANGLES), new double[] {1, 2.5, 5, 10, 22, 60}, degrees(-20, -8, 0, 8, 20));
+    static final SurfaceKnots WING = new SurfaceKnots(
+            circle(WING_ANGLES), new double[] {1, 2.5, 5, 10, 22, 60}, degrees(-20, -12, -6, 0, 6, 12, 20));
     static final SurfaceKnots TAIL =
             new SurfaceKnots(circle(TAIL_ANGLES), new double[] {1, 4, 12, 50}, degrees(-25, 0, 25));
 

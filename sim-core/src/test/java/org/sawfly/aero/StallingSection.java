@@ -16,7 +16,8 @@ final class StallingSection implements Section {
     @Override
     public void at(double alpha, double reynolds, double flap, double[] out) {
         double a = alpha - zeroLift + 0.6 * flap;
-        double attached = 1 - smooth((Math.toDegrees(Math.abs(Math.IEEEremainder(a, 2 * Math.PI))) - 9) / 6);
+        double towardsStall = Math.IEEEremainder(alpha - zeroLift + 0.25 * flap, 2 * Math.PI);
+        double attached = 1 - smooth((Math.toDegrees(Math.abs(towardsStall)) - 9) / 6);
         double plate = 2 * Math.sin(alpha);
         out[0] = attached * 2 * Math.PI * Math.sin(a) + (1 - attached) * plate * Math.cos(alpha);
         out[1] = 3.2 / Math.sqrt(reynolds) + (1 - attached) * plate * Math.sin(alpha);

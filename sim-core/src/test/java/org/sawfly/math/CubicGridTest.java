@@ -150,4 +150,24 @@ class CubicGridTest {
     private static double g(double z) {
         return z * z + 0.5 * z - 2;
     }
+
+    @Test
+    void alongTheFirstAxisStandTheValuesAtItsKnots() {
+        Random random = new Random(5);
+        CubicAxis x = CubicAxis.periodic(3, 0, 0.5, 1, 2, 2.5);
+        CubicAxis y = CubicAxis.of(CubicAxis.Ends.FLAT, STRETCHED);
+        CubicAxis z = CubicAxis.of(CubicAxis.Ends.LINE, -1, 0, 2);
+        double[] values = random.doubles(x.size() * y.size() * z.size() * 2).toArray();
+        CubicGrid3 grid = new CubicGrid3(x, y, z, 2, values);
+        double[] line = new double[2 * x.size()];
+        double[] point = new double[2];
+        for (double[] place : new double[][] {{0.3, 0.7}, {-5, 3}, {0, 0}}) {
+            grid.alongFirst(place[0], place[1], line);
+            for (int i = 0; i < x.size(); i++) {
+                grid.at(x.knot(i), place[0], place[1], point);
+                assertThat(line[2 * i]).isCloseTo(point[0], within(1e-14));
+                assertThat(line[2 * i + 1]).isCloseTo(point[1], within(1e-14));
+            }
+        }
+    }
 }
