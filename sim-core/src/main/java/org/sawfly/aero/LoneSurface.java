@@ -189,14 +189,19 @@ final class LoneSurface {
         return times(attachedOdd, ones, new double[count]);
     }
 
+    /** Circulations of the right half when both see +1 rad, per unit of speed, attached [m]. */
+    double[] evenCirculation() {
+        double[] ones = new double[count];
+        Arrays.fill(ones, 1);
+        return times(attached, ones, new double[count]);
+    }
+
     /**
      * Lift slope against opposite angles on the two halves over that against equal ones, such that {@code kappa} times the
      * symmetric normal force, acting at the radius of the half's area, gives the rolling moment the strips find.
      */
     double oddRatio() {
-        double[] ones = new double[count];
-        Arrays.fill(ones, 1);
-        double[] even = times(attached, ones, new double[count]);
+        double[] even = evenCirculation();
         double[] odd = oddCirculation();
         double force = 0;
         double moment = 0;

@@ -74,16 +74,24 @@ final class SurfaceKnots {
     }
 
     CubicGrid3 grid(int channels, double[] values) {
+        return new CubicGrid3(angleAxis(), speedAxis(), flapAxis(), channels, values);
+    }
+
+    CubicAxis angleAxis() {
+        return CubicAxis.periodic(TURN, angles);
+    }
+
+    /** The axis of {@link #speedPlace}. */
+    CubicAxis speedAxis() {
         double[] places = new double[speeds.length];
         for (int j = 0; j < places.length; j++) {
             places[j] = speedPlace(speeds[j] * speeds[j]);
         }
-        return new CubicGrid3(
-                CubicAxis.periodic(TURN, angles),
-                CubicAxis.of(Ends.LINE, places),
-                CubicAxis.of(Ends.LINE, flaps),
-                channels,
-                values);
+        return CubicAxis.of(Ends.LINE, places);
+    }
+
+    CubicAxis flapAxis() {
+        return CubicAxis.of(Ends.LINE, flaps);
     }
 
     int angles() {

@@ -117,6 +117,26 @@ public final class SurfaceTables {
                 Atmosphere.STANDARD.kinematicViscosity(0));
     }
 
+    /** The tailplane with its flap neutral: one knot of flap angle. */
+    static SurfaceTables neutral(Tailplane tailplane) {
+        return neutral(SurfaceOutlines.of(tailplane), SurfaceKnots.TAILPLANE_STRIPS, tailplane.section());
+    }
+
+    /** The fin with its flap neutral: one knot of flap angle. */
+    static SurfaceTables neutral(Fin fin) {
+        return neutral(SurfaceOutlines.of(fin), SurfaceKnots.FIN_STRIPS, fin.section());
+    }
+
+    private static SurfaceTables neutral(Surface surface, int strips, Section section) {
+        return build(
+                Strips.cosine(surface, strips),
+                section,
+                section,
+                new Flap(1, 0, surface.to()),
+                SurfaceKnots.TAIL,
+                Atmosphere.STANDARD.kinematicViscosity(0));
+    }
+
     /** The fin: flap is the rudder. */
     public static SurfaceTables of(Fin fin) {
         Surface surface = SurfaceOutlines.of(fin);
@@ -211,6 +231,29 @@ public final class SurfaceTables {
             out[NORMAL] = normal * cos + forward * sin;
             out[FORWARD] = forward * cos - normal * sin;
         }
+    }
+
+    /** The coefficients along and across the flow, before any turn of the surface. */
+    CoefficientGrid coefficients() {
+        double[] all = new double[CoefficientGrid.CHANNELS * knots.size()];
+        int perAngle = knots.speeds() * knots.flaps();
+        for (int node = 0; node < knots.size(); node++) {
+            double cos = Math.cos(knots.angle(node / perAngle));
+            double sin = Math.sin(knots.angle(node / perAngle));
+            double normal = values[OWN * node + NORMAL];
+            double forward = values[OWN * node + FORWARD];
+            int at = CoefficientGrid.CHANNELS * node;
+            all[at + CoefficientGrid.LIFT] = normal * cos + forward * sin;
+            all[at + CoefficientGrid.INDUCED] = normal * sin - forward * cos;
+            all[at + CoefficientGrid.PROFILE] = values[OWN * node + FRICTION];
+            all[at + CoefficientGrid.MOMENT] = values[OWN * node + MOMENT];
+        }
+        return new CoefficientGrid(knots.angleAxis(), knots.speedAxis(), knots.flapAxis(), all);
+    }
+
+    /** Strips and their influence on each other. */
+    LoneSurface lone() {
+        return lone;
     }
 
     /** Area of the unrolled surface, both halves [m2]. */

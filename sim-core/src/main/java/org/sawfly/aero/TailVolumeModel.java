@@ -1,0 +1,250 @@
+package org.sawfly.aero;
+
+import org.sawfly.air.Atmosphere;
+import org.sawfly.air.Standard;
+import org.sawfly.glider.Fin;
+import org.sawfly.glider.Glider;
+import org.sawfly.glider.MassProperties;
+import org.sawfly.glider.Tailplane;
+import org.sawfly.math.Vec3;
+
+/**
+ * The fast model: five elements - right and left half of the wing, tailplane, fin, and pod with boom - each at its own
+ * velocity {@code v + omega x r}, with coefficients of the surface alone from tables made once by strips. The wing acts on the
+ * tails through downwash (lagged by the way to the tail) and sidewash, the boom by its bending.
+ *
+ * <p>No stability derivative enters: they are differences of these forces. What a half wing sees of the other is one
+ * ratio: of the two angles of attack the mean counts in full and half the difference by {@link WingWake#oddRatio()}.
+ * Left out: ground effect, twist of the wing under load, the growth of circulation in time.
+ *
+ * <p>Immutable, shared between threads.
+ */
+public final class TailVolumeModel implements AeroModel {
+    /** Speed at which attached slopes and the angle of stall are taken [m/s]. */
+    private static final double USUAL = 10;
+
+    private final Parts parts;
+    private final Reference reference;
+    private final ApparentMass apparent;
+    private final double mass;
+
+    /**
+     * What an evaluator works with.
+     *
+     * @param wing both halves
+     * @param tailplane with its boom
+     * @param fin with its boom
+     * @param bodies pod, boom and peg
+     * @param wash downwash and sidewash
+     * @param inertial masses for the boom's bending
+     * @param corrections doubts about all this
+     */
+    record Parts(
+            WingHalves wing,
+            Tail tailplane,
+            Tail fin,
+            Bodies bodies,
+            Wash wash,
+            Inertial inertial,
+            Corrections corrections) {}
+
+    /**
+     * The wing's two elements.
+     *
+     * @param right half
+     * @param left half
+     * @param oddRatio what opposite angles count against equal ones [1]
+     */
+    record WingHalves(Element right, Element left, double oddRatio) {}
+
+    private TailVolumeModel(Parts parts, Reference reference, ApparentMass apparent, double mass) {
+        this.parts = parts;
+        this.reference = reference;
+        this.apparent = apparent;
+        this.mass = mass;
+    }
+
+    /** The model of a glider. Tables of a wing that {@code models} has met before are taken from there. */
+    public static TailVolumeModel of(Glider glider, MassProperties mass, Corrections corrections, Models models) {
+        Models.WingTables wingTables = models.wing(glider.wing());
+        Vec3 cg = mass.cg();
+        Surface wing = SurfaceOutlines.of(glider.wing());
+        Surface tailplane = SurfaceOutlines.of(glider.tailplane());
+        Surface fin = SurfaceOutlines.of(glider.fin());
+        Vec3 tailplanePlace = quarterPoint(tailplane);
+        Vec3 finPlace = quarterPoint(fin);
+        ApparentMass apparent =
+                new ApparentMass(Standard.DENSITY, cg).add(wing).add(tailplane).add(fin);
+        double[][] air = apparent.matrix();
+        WingWake wake = wingTables.wake();
+        Parts parts = new Parts(
+                halves(glider, wing, cg, wingTables),
+                tailplane(glider, tailplane, cg, corrections),
+                fin(glider, fin, cg, corrections),
+                new Bodies(glider, cg, corrections.drag().bodies()),
+                new Wash(
+                        wake.byDrift(tailplane),
+                        wake.middleX() - tailplanePlace.x(),
+                        wake.byDrift(fin),
+                        wake.odd(fin),
+                        wake.middleX() - finPlace.x()),
+                new Inertial(mass.mass(), mass.inertia(), air[1][1], air[2][2], air[4][4], air[5][5]),
+                corrections);
+        double outwards = Math.cos(glider.wing().dihedral());
+        Reference reference = new Reference(
+                wing.area() * outwards, wing.span() * outwards, wing.meanChord(), wing.meanChordX(), cg.x());
+        return new TailVolumeModel(parts, reference, apparent, mass.mass());
+    }
+
+    private static WingHalves halves(Glider glider, Surface wing, Vec3 cg, Models.WingTables tables) {
+        double outwards = Math.cos(glider.wing().dihedral());
+        double up = Math.sin(glider.wing().dihedral());
+        double x = wing.meanChordX() - 0.25 * wing.meanChord();
+        double y = wing.areaRadius() * outwards;
+        double half = 0.5 * wing.area();
+        double cubed = 0.5 * Element.cubedChord(wing);
+        Element right = new Element(
+                half,
+                wing.meanChord(),
+                cubed,
+                new Vec3(x, y, wing.meanZ()).minus(cg),
+                new Vec3(0, up, outwards),
+                new Vec3(0, outwards, -up),
+                tables.grid());
+        Element left = new Element(
+                half,
+                wing.meanChord(),
+                cubed,
+                new Vec3(x, -y, wing.meanZ()).minus(cg),
+                new Vec3(0, -up, outwards),
+                new Vec3(0, outwards, up),
+                tables.grid());
+        return new WingHalves(right, left, tables.wake().oddRatio());
+    }
+
+    private static Tail tailplane(Glider glider, Surface surface, Vec3 cg, Corrections corrections) {
+        Tailplane tailplane = glider.tailplane();
+        Vec3 place = quarterPoint(surface);
+        CoefficientGrid grid = SurfaceTables.neutral(tailplane).coefficients();
+        Element element = new Element(
+                surface.area(),
+                surface.meanChord(),
+                Element.cubedChord(surface),
+                place.minus(cg),
+                new Vec3(0, 0, 1),
+                new Vec3(0, 1, 0),
+                grid);
+        return new Tail(
+                element,
+                FlapShift.of(
+                        tailplane.section(),
+                        tailplane.elevatorChord(),
+                        surface.meanChord(),
+                        Atmosphere.STANDARD.kinematicViscosity(0)),
+                BoomFlex.at(glider, place.x(), corrections.boomStiffness()),
+                -tailplane.decalage(),
+                grid.liftSlope(USUAL),
+                corrections.tailSlope(),
+                1,
+                1);
+    }
+
+    private static Tail fin(Glider glider, Surface surface, Vec3 cg, Corrections corrections) {
+        Fin fin = glider.fin();
+        Vec3 place = quarterPoint(surface);
+        CoefficientGrid grid = SurfaceTables.neutral(fin).coefficients().mirrored();
+        Element element = new Element(
+                surface.area(),
+                surface.meanChord(),
+                Element.cubedChord(surface),
+                place.minus(cg),
+                new Vec3(0, 1, 0),
+                new Vec3(0, 0, -1),
+                grid);
+        return new Tail(
+                element,
+                FlapShift.of(
+                                fin.section(),
+                                fin.rudderChord(),
+                                surface.meanChord(),
+                                Atmosphere.STANDARD.kinematicViscosity(0))
+                        .mirrored(),
+                BoomFlex.at(glider, place.x(), corrections.boomStiffness()),
+                0,
+                grid.liftSlope(USUAL),
+                corrections.tailSlope(),
+                corrections.finBeyondStall(),
+                Math.sin(grid.stallAngle(USUAL)));
+    }
+
+    private static Vec3 quarterPoint(Surface surface) {
+        return new Vec3(surface.meanChordX() - 0.25 * surface.meanChord(), 0, surface.meanZ());
+    }
+
+    @Override
+    public AeroEvaluator evaluator() {
+        return new TailVolumeEvaluator(parts);
+    }
+
+    @Override
+    public Reference reference() {
+        return reference;
+    }
+
+    @Override
+    public double[][] apparentMass() {
+        return apparent.matrix();
+    }
+
+    /** How the boom's bending turns the tailplane. */
+    public BoomFlex tailplaneFlex() {
+        return parts.tailplane().flex();
+    }
+
+    /** How the boom's bending turns the fin. */
+    public BoomFlex finFlex() {
+        return parts.fin().flex();
+    }
+
+    /** Lift slope of the wing alone at a speed, camber neutral, on its own area [1/rad]. */
+    public double wingSlope(double speed) {
+        return parts.wing().right().table().liftSlope(speed);
+    }
+
+    /** Lift slope of the tailplane alone at a speed, on its own area [1/rad]. */
+    public double tailplaneSlope(double speed) {
+        return parts.tailplane().liftFactor()
+                * parts.tailplane().element().table().liftSlope(speed);
+    }
+
+    /** Lift slope of the fin alone at a speed, on its own area [1/rad]. */
+    public double finSlope(double speed) {
+        return parts.fin().liftFactor() * parts.fin().element().table().liftSlope(speed);
+    }
+
+    /** Change of the downwash angle at the tailplane with the wing's angle of attack at a speed [1]. */
+    public double downwashSlope(double speed) {
+        return parts.corrections().downwash() * parts.wash().tailplane().value(0) * wingSlope(speed);
+    }
+
+    /** Held effectiveness of the tailplane on its boom at a speed and density, see {@link BoomFlex} [1]. */
+    public double heldEffectiveness(double speed, double density) {
+        return tailplaneFlex().held(tailplaneForcePerAngle(speed, density));
+    }
+
+    /** Effectiveness of the tailplane on its boom in free flight at a speed and density, see {@link BoomFlex} [1]. */
+    public double freeEffectiveness(double speed, double density) {
+        double wing = 0.5 * density * speed * speed * reference.area() * wingSlope(speed);
+        return tailplaneFlex().free(tailplaneForcePerAngle(speed, density), wing, mass, downwashSlope(speed));
+    }
+
+    private double tailplaneForcePerAngle(double speed, double density) {
+        double area = parts.tailplane().element().area();
+        return 0.5 * density * speed * speed * area * tailplaneSlope(speed);
+    }
+
+    /** Drag area of pod, boom and peg in straight flight at a speed [m2]. */
+    public double bodyDragArea(double speed) {
+        return parts.bodies().dragArea(speed, Atmosphere.STANDARD.kinematicViscosity(0));
+    }
+}
