@@ -77,6 +77,11 @@ public final class Adaptive extends Stepping {
         return new Adaptive(relative, absolute, USUAL_BOUND);
     }
 
+    /** Sets the first step of the next run [s]. */
+    void startWith(double step) {
+        nextStep = step;
+    }
+
     @Override
     protected void resize(int size) {
         if (size != absolute.length) {
@@ -87,7 +92,6 @@ public final class Adaptive extends Stepping {
         }
         probe = new double[size];
         quartic = new double[size];
-        nextStep = 0;
     }
 
     @Override

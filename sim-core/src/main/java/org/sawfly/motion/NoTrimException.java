@@ -8,6 +8,8 @@ public final class NoTrimException extends RuntimeException {
     public enum Reason {
         /** The wing does not carry the weight at this speed short of stall. */
         NOT_ENOUGH_LIFT("the wing does not carry the weight short of stall"),
+        /** The drag at this speed is more than the weight: even a dive is slower. */
+        TOO_FAST("the drag is more than the weight"),
         /** The moments do not balance within the elevator's travel. */
         NOT_ENOUGH_ELEVATOR("the elevator's travel does not balance the moments"),
         /** A solution is bracketed but could not be refined. */

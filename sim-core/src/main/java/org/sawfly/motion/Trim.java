@@ -242,6 +242,11 @@ public final class Trim {
             if (balanced && before < 0 && surplus >= 0) {
                 x[ALPHA] -= SCAN_STEP * surplus / (surplus - before);
                 balance(x);
+                evaluate(x);
+                if (Double.isNaN(liftWanted) && drag(x[ALPHA]) > weight()) {
+                    throw new NoTrimException(NoTrimException.Reason.TOO_FAST, asked);
+                }
+                x[PATH] = -Math.atan2(drag(x[ALPHA]), lift(x[ALPHA]));
                 return x;
             }
             carriedUnbalanced |= !balanced && surplus >= 0;
@@ -253,10 +258,13 @@ public final class Trim {
                 elevator ? NoTrimException.Reason.NOT_ENOUGH_ELEVATOR : NoTrimException.Reason.NOT_ENOUGH_LIFT, asked);
     }
 
+    /** Lift over what is wanted: the lift coefficient asked for, or what carries the weight together with the drag. */
     private double surplus(double[] x) {
-        return Double.isNaN(liftWanted)
-                ? Math.hypot(lift(x[ALPHA]), drag(x[ALPHA])) * Math.signum(lift(x[ALPHA])) - weight()
-                : lift(x[ALPHA]) / pressureArea(x[SPEED]) - liftWanted;
+        if (!Double.isNaN(liftWanted)) {
+            return lift(x[ALPHA]) / pressureArea(x[SPEED]) - liftWanted;
+        }
+        double drag = drag(x[ALPHA]);
+        return lift(x[ALPHA]) - Math.sqrt(Math.max(0, weight() * weight() - drag * drag));
     }
 
     /** Sets the elevator so that the moment vanishes; false, with the better end of its travel, when it cannot. */

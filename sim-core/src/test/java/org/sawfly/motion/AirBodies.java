@@ -15,19 +15,27 @@ final class AirBodies {
 
     private AirBodies() {}
 
-    /** Force by drag area [m2] and lift area [m2], constant; lift lies across the path in the plane of symmetry. */
-    record ConstantAreas(double dragArea, double liftArea) implements AeroModel {
+    /**
+     * Force by drag area [m2] and lift area [m2], constant, and a thrust along the path [N]; lift lies across the path in
+     * the plane of symmetry.
+     */
+    record ConstantAreas(double dragArea, double liftArea, double thrust) implements AeroModel {
+        ConstantAreas(double dragArea, double liftArea) {
+            this(dragArea, liftArea, 0);
+        }
+
         @Override
         public AeroEvaluator evaluator() {
             return new AeroEvaluator() {
                 @Override
                 public void evaluate(Motion m, Loads loads) {
-                    double half = 0.5 * m.density * Math.sqrt(m.u * m.u + m.v * m.v + m.w * m.w);
-                    loads.fx = half * (liftArea * m.w - dragArea * m.u);
-                    loads.fy = -half * dragArea * m.v;
-                    loads.fz = half * (-liftArea * m.u - dragArea * m.w);
-                    loads.power[Loss.BODIES.ordinal()] =
-                            half * dragArea * (m.u * m.u + m.v * m.v + m.w * m.w);
+                    double speed = Math.sqrt(m.u * m.u + m.v * m.v + m.w * m.w);
+                    double half = 0.5 * m.density * speed;
+                    double drag = half * dragArea - (thrust == 0 ? 0 : thrust / speed);
+                    loads.fx = half * liftArea * m.w - drag * m.u;
+                    loads.fy = -drag * m.v;
+                    loads.fz = -half * liftArea * m.u - drag * m.w;
+                    loads.power[Loss.BODIES.ordinal()] = drag * speed * speed;
                 }
 
                 @Override

@@ -55,7 +55,9 @@ class ClosedFormFlightTest {
         double[] state = AirBodies.state(0, nose, 0.4, speed * Math.sin(nose), 0, -speed * Math.cos(nose));
         Stop stop = Adaptive.of(1e-9).run(body(0.25, 0.0042, 0, axes), 0, state, 20, List.of(TOP), List.of());
         assertThat(stop.event()).isZero();
-        assertThat(Kinematics.height(state)).isCloseTo(paperHeight, within(1e-5)).isCloseTo(height, within(1e-4));
+        assertThat(Kinematics.height(state))
+                .isCloseTo(paperHeight, within(1e-5))
+                .isCloseTo(height, within(1e-4));
         assertThat(stop.time()).isCloseTo(paperTime, within(1e-5)).isCloseTo(time, within(1e-5));
     }
 
@@ -64,10 +66,7 @@ class ClosedFormFlightTest {
      * speed and the trimmed speed over g. Values from memory of the closed form, recomputed.
      */
     @ParameterizedTest
-    @CsvSource({
-        "1.2, .884058, .260134, 5.986756, .329221",
-        "1.5, .774609, .817398, 5.424808, .824990"
-    })
+    @CsvSource({"1.2, .884058, .260134, 5.986756, .329221", "1.5, .774609, .817398, 5.424808, .824990"})
     void gliderWithoutDragKeepsItsInvariants(double start, double v, double theta, double x, double z) {
         double mass = 0.24;
         double trimmed = 10;
@@ -103,31 +102,36 @@ class ClosedFormFlightTest {
         RigidBody body = body(mass, 0, liftArea, Axes.PITCH);
         Integrator integrator = Adaptive.of(1e-11);
         double[] state = AirBodies.state(0, 0, 0, 10.001, 0, 0);
-        double first = integrator
-                .run(body, 0, state, 20, List.of(TOP), List.of())
-                .time();
+        double first =
+                integrator.run(body, 0, state, 20, List.of(TOP), List.of()).time();
         Stop second = integrator.run(body, first, state, 20, List.of(TOP), List.of());
         assertThat(second.time() - first).isCloseTo(4.5305, within(1e-4));
     }
 
-    /** Damping ratio 1/(sqrt(2) L/D) and Lanchester's frequency sqrt(2) g/V, from the linearised equations. */
-    @Test
-    void dragDampsTheSwingsAsLanchesterSays() {
+    /**
+     * Frequency sqrt(2) g/V. The damping ratio is 1/(sqrt(2) L/D) in level flight with a thrust along the path (Lanchester's
+     * approximation as in Etkin and Reid, Dynamics of Flight, 3rd ed. 1996, section 6.2). In a glide weight takes the place
+     * of the thrust and turns against the path: V gamma' gains g sin(gamma0) gamma, the damping is half as much again.
+     */
+    @ParameterizedTest
+    @CsvSource({"true, 1", "false, 1.5"})
+    void dragDampsTheSwingsAsLanchesterSays(boolean level, double factor) {
         double mass = 0.24;
         double ratio = 20;
-        double path = -Math.atan(1 / ratio);
+        double path = level ? 0 : -Math.atan(1 / ratio);
         double liftArea = 2 * mass * GRAVITY * Math.cos(path) / (DENSITY * 100);
+        double thrust = level ? mass * GRAVITY / ratio : 0;
         Linear linear = Linear.around(
                 mass,
                 new Inertia(0.01, 0.01, 0.02, 0, 0, 0),
-                new AirBodies.ConstantAreas(liftArea / ratio, liftArea),
+                new AirBodies.ConstantAreas(liftArea / ratio, liftArea, thrust),
                 1,
                 AirBodies.sample(),
                 new Glide(10, 0.05, 0, 0, path, 0, 0, 0));
         double[][] a = linear.longitudinal();
         double frequency = Math.sqrt(a[0][0] * a[1][1] - a[0][1] * a[1][0]);
+        double damping = factor / (Math.sqrt(2) * ratio);
         assertThat(frequency).isCloseTo(Math.sqrt(2) * GRAVITY / 10, within(0.003 * frequency));
-        assertThat(-(a[0][0] + a[1][1]) / (2 * frequency))
-                .isCloseTo(1 / (Math.sqrt(2) * ratio), within(0.01 / (Math.sqrt(2) * ratio)));
+        assertThat(-(a[0][0] + a[1][1]) / (2 * frequency)).isCloseTo(damping, within(0.01 * damping));
     }
 }

@@ -119,7 +119,9 @@ final class PlateGlider implements AeroModel {
         double[][] matrix = new double[6][6];
         for (Plate plate : plates) {
             Vec3 arm = plate.place().plus(new Vec3(-0.03, 0, 0)).cross(plate.normal());
-            double[] row = {plate.normal().x(), plate.normal().y(), plate.normal().z(), arm.x(), arm.y(), arm.z()};
+            double[] row = {
+                plate.normal().x(), plate.normal().y(), plate.normal().z(), arm.x(), arm.y(), arm.z()
+            };
             for (int i = 0; i < 6; i++) {
                 for (int k = 0; k < 6; k++) {
                     matrix[i][k] += 0.12 * plate.area() * row[i] * row[k];
