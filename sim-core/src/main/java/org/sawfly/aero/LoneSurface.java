@@ -15,7 +15,7 @@ import org.sawfly.math.Vec3;
  *
  * <p><b>Solution.</b> {@code Gamma_i = V_i c_i cl(alpha_i + w_i/V_i)/2}, {@code w = W Gamma} ({@link VortexSystem}). Start: attached flow,
  * {@code (D - W) Gamma = b}, {@code D = diag(2/(a0 c))}, {@code b_i = V_i sin(2 (alpha_i - alpha0_i))/2}, alpha0 from the polar at zero.
- * Then a FIXED number of passes of Newton's method for a correction {@code Gamma += S a} in the first smooth loads
+ * Then a FIXED number of passes (fewer only when nothing but rounding would move) of Newton's method for a correction {@code Gamma += S a} in the first smooth loads
  * {@code S_in = sin(n theta_i)} (Glauert 1926; odd n on a mirrored surface), by least residual over the area:
  * {@code S^T F (D - R W) S a = S^T F D (V c cl/2 - Gamma)}, F the widths, R the ratios of the sections' own slopes to a0. Loads as fine as the
  * strips stay those of attached flow: with falling slopes they have no unique solution and would grow to a sawtooth.

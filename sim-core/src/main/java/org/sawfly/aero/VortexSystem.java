@@ -101,11 +101,6 @@ final class VortexSystem {
         }
     }
 
-    /** Number of strips of all surfaces. */
-    int count() {
-        return count;
-    }
-
     /** Element of W: velocity along the normal of strip i, beyond the section's own, for circulation one on strip j [1/m]. */
     double w(int i, int j) {
         return w[i * count + j];
