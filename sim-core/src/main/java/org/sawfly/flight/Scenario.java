@@ -2,6 +2,8 @@ package org.sawfly.flight;
 
 import org.sawfly.aero.Corrections;
 import org.sawfly.glider.Glider;
+import org.sawfly.glider.RebalanceRule;
+import org.sawfly.motion.Axes;
 
 /**
  * All that one answer needs: a glider with its changes done, how it is launched and glided, and the doubts about the model.
@@ -25,4 +27,4 @@ public record Scenario(
         GlideSettings settings,
         PresetRule presetRule,
         Corrections corrections,
-        org.sawfly.motion.Axes axes) {}
+        Axes axes) {}

@@ -1,0 +1,174 @@
+package org.sawfly.flight;
+
+import org.sawfly.aero.Loads;
+import org.sawfly.aero.Motion;
+import org.sawfly.air.Standard;
+import org.sawfly.motion.Kinematics;
+import org.sawfly.motion.RigidBody;
+import org.sawfly.motion.StateLayout;
+import org.sawfly.motion.Step;
+import org.sawfly.motion.StepWatcher;
+
+/**
+ * Watches a flight for its top, the swing of the nose, the greatest load and for stalls. Looks at each step in
+ * {@link #PIECES} pieces and goes to the exact place by the step's dense output, so that what it finds is smooth in
+ * whatever is varied.
+ */
+final class Extremes implements StepWatcher {
+    /** Angle of attack beyond which the wing counts as stalled, 12 degrees [rad]; common practice, no source. */
+    static final double WING_STALL = 0.2094;
+    /** The same for the fin, 15 degrees [rad]. */
+    static final double FIN_STALL = 0.2618;
+
+    private static final int PIECES = 4;
+    /** Loads and the fin are watched this long after release [s]. */
+    private static final double EARLY = 1.2;
+    /** The swing is looked for this long after release [s]. */
+    private static final double SWING_TIME = 1.5;
+
+    private final RigidBody body;
+    private final double mass;
+    private final double hand;
+    private final double[] state = new double[StateLayout.SIZE];
+    private final double[] rotation = new double[9];
+
+    private double topTime = Double.NaN;
+    private final double[] topState = new double[StateLayout.SIZE];
+    private double lastClimb = Double.NaN;
+
+    private final Peak first = new Peak();
+    private final Peak back = new Peak();
+    private final Peak load = new Peak();
+    private double finStalled;
+    private double stalledSince = Double.NaN;
+    private double longestStall;
+    private double lastTime = Double.NaN;
+
+    /**
+     * For one flight.
+     *
+     * @param hand +1 for a right-hander: sign of the sideslip when the nose is on the side it was turning to
+     */
+    Extremes(RigidBody body, double mass, double hand) {
+        this.body = body;
+        this.mass = mass;
+        this.hand = hand;
+    }
+
+    @Override
+    public void watch(Step step) {
+        double span = step.end() - step.start();
+        if (Double.isNaN(lastTime)) {
+            look(step, step.start());
+        }
+        for (int i = 1; i <= PIECES; i++) {
+            look(step, i == PIECES ? step.end() : step.start() + span * i / PIECES);
+        }
+    }
+
+    private void look(Step step, double t) {
+        step.at(t, state);
+        Motion motion = body.motionAt(t, state);
+        double alpha = Kinematics.alpha(motion);
+        double speed = Kinematics.airspeed(motion);
+        double beta = Kinematics.beta(motion);
+        watchStall(t, alpha, speed);
+        if (t <= SWING_TIME) {
+            first.add(t, hand * beta);
+            if (first.passed()) {
+                back.add(t, -hand * beta);
+            }
+        }
+        if (t <= EARLY) {
+            Loads loads = body.loadsAt(t, state);
+            load.add(t, Math.abs(loads.fz) / (mass * Standard.GRAVITY));
+            if (Math.abs(loads.finAngle) > FIN_STALL && !Double.isNaN(lastTime)) {
+                finStalled += t - lastTime;
+            }
+        }
+        watchTop(step, t);
+        lastTime = t;
+    }
+
+    private void watchStall(double t, double alpha, double speed) {
+        if (Math.abs(alpha) > WING_STALL && speed > 1) {
+            if (Double.isNaN(stalledSince)) {
+                stalledSince = t;
+            }
+            longestStall = Math.max(longestStall, t - stalledSince);
+        } else {
+            stalledSince = Double.NaN;
+        }
+    }
+
+    private void watchTop(Step step, double t) {
+        Kinematics.rotation(state, rotation);
+        double climb = Kinematics.climbRate(state, rotation);
+        if (Double.isNaN(topTime) && lastClimb > 0 && climb <= 0) {
+            topTime = rootOfClimb(step, lastTime, lastClimb, t, climb);
+            step.at(topTime, topState);
+        }
+        lastClimb = climb;
+    }
+
+    /** Where the climb ends: regula falsi with the halving of Illinois, on the dense output. */
+    private double rootOfClimb(Step step, double t0, double climb0, double t1, double climb1) {
+        double a = Math.max(t0, step.start());
+        double fa = climb0;
+        double b = t1;
+        double fb = climb1;
+        int side = 0;
+        for (int i = 0; i < 60 && b - a > 1e-12; i++) {
+            double c = (fa * b - fb * a) / (fa - fb);
+            step.at(c, state);
+            Kinematics.rotation(state, rotation);
+            double fc = Kinematics.climbRate(state, rotation);
+            if (Math.abs(fc) < 1e-13) {
+                return c;
+            }
+            if (fc > 0) {
+                a = c;
+                fa = fc;
+                fb = side == 1 ? fb / 2 : fb;
+                side = 1;
+            } else {
+                b = c;
+                fb = fc;
+                fa = side == -1 ? fa / 2 : fa;
+                side = -1;
+            }
+        }
+        return b;
+    }
+
+    boolean hasTop() {
+        return !Double.isNaN(topTime);
+    }
+
+    double topTime() {
+        return topTime;
+    }
+
+    double[] topState() {
+        return topState;
+    }
+
+    double longestStall() {
+        return longestStall;
+    }
+
+    /** Forgets the stalls seen so far. */
+    void forgetStalls() {
+        longestStall = 0;
+        stalledSince = Double.NaN;
+    }
+
+    Swing swing() {
+        return new Swing(
+                Math.max(0, first.value()), first.time(), Math.max(0, back.value()), finStalled);
+    }
+
+    double maxLoad() {
+        return load.greatest();
+    }
+}

@@ -1,0 +1,36 @@
+package org.sawfly.flight;
+
+import java.util.function.Supplier;
+import org.sawfly.motion.Axes;
+import org.sawfly.motion.Integrator;
+
+/**
+ * One flight to be flown.
+ *
+ * @param craft
+ * @param launch
+ * @param releaseSpeed over the ground [m/s]
+ * @param yawRate left at release, magnitude [rad/s]
+ * @param presetElevator where the elevator is held at first, trailing edge down positive [rad]
+ * @param axes freedoms of motion
+ * @param integrator makes the one integrator of this flight
+ */
+public record FlightPlan(
+        Craft craft,
+        Launch launch,
+        double releaseSpeed,
+        double yawRate,
+        double presetElevator,
+        Axes axes,
+        Supplier<Integrator> integrator) {
+
+    /** This plan with another release. */
+    public FlightPlan withRelease(double speed, double rate) {
+        return new FlightPlan(craft, launch, speed, rate, presetElevator, axes, integrator);
+    }
+
+    /** This plan with another elevator preset [rad]. */
+    public FlightPlan withPreset(double elevator) {
+        return new FlightPlan(craft, launch, releaseSpeed, yawRate, elevator, axes, integrator);
+    }
+}

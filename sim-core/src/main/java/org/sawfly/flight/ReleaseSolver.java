@@ -1,0 +1,188 @@
+package org.sawfly.flight;
+
+import org.sawfly.aero.AeroEvaluator;
+import org.sawfly.aero.Loads;
+import org.sawfly.aero.Motion;
+import org.sawfly.air.Air;
+import org.sawfly.air.Standard;
+import org.sawfly.math.Roots;
+
+/**
+ * The attitude in which the glider leaves the hand, from the balance of moments about the peg in the last, steady part of
+ * the spin.
+ *
+ * <p>Derivation, for a right-hander (seen from above he turns counter-clockwise, outward is to the right of the path). The
+ * hand, at radius R_h, holds the peg at the left tip; the CG lies d from the peg, on a line that trails the radius by the
+ * angle lambda'. In the frame of the glider the moments about the peg, nose outward positive, are the air's
+ * N = N_cg + D y_p - Y x_a (drag D, outward side force Y at the CG, which is x_a aft and y_p inboard of the peg), the
+ * centrifugal one -m R_h d W^2 sin(lambda'), and that of the growing spin, (Izz + m d^2 + m R_h d cos lambda') W'. So
+ *
+ * <pre>
+ * sin lambda' = [N + (Izz + m d^2 + m R_h d cos lambda') W'] / (m R_h d W^2)
+ * lambda = lambda' - atan(x_a / y_p)        the nose's angle to the tangent at the hand
+ * mu = atan(d sin lambda' / (R_h + d cos lambda'))   what of it is the CG's own place on the circle
+ * beta0 = -(lambda - mu)                    right-hander; a left-hander mirrors it
+ * W' / W^2 = 1 / (4 pi n)                   n turns of wind-up from rest at a steady angular acceleration
+ * </pre>
+ *
+ * The peg carries m W^2 R + Y inwards and m W' R + D forwards.
+ */
+final class ReleaseSolver {
+    /** Turns of wind-up; common practice, no source. */
+    private static final double TURNS = 1.5;
+    /** W'/W^2 of a spin from rest to W in that many turns. */
+    private static final double SPIN_UP = 1 / (4 * Math.PI * TURNS);
+
+    private final Craft craft;
+    private final Launch launch;
+    private final Air air;
+    private final AeroEvaluator evaluator;
+    private final Motion motion = new Motion();
+    private final Loads loads = new Loads();
+    private final SpinGeometry geometry;
+    private final double hand;
+
+    ReleaseSolver(Craft craft, Launch launch, Air air) {
+        this.craft = craft;
+        this.launch = launch;
+        this.air = air;
+        this.evaluator = craft.model().evaluator();
+        this.geometry = SpinGeometry.of(craft);
+        this.hand = -launch.thrower().hand().yawSign();
+    }
+
+    /** Radius of the CG from the axis of the spin, the glider in line with the arm [m]. */
+    double radius() {
+        return launch.thrower().reach() + geometry.pegToCg();
+    }
+
+    /**
+     * The release.
+     *
+     * @param speed over the ground [m/s]
+     * @param airspeed through the air [m/s]
+     * @param yawRate left, magnitude [rad/s]
+     * @param elevator where it is held [rad]
+     * @param camber where it is held [rad]
+     * @param rudder where it is held [rad]
+     * @param yawing false for flights in a vertical plane: no yaw rate, no sideslip
+     */
+    Release solve(
+            double speed,
+            double airspeed,
+            double yawRate,
+            double elevator,
+            double camber,
+            double rudder,
+            boolean yawing) {
+        setAir(elevator, camber, rudder);
+        double rate = Math.max(0, speed - launch.thrower().runUp()) / radius();
+        double alphaStraight = alphaForWeight(airspeed, 0);
+        if (!yawing) {
+            return new Release(speed, 0, alphaStraight, 0, spinAt(rate, speed, alphaStraight, 0));
+        }
+        double outward = rate < 1e-6 ? 0 : noseOutward(rate, speed, alphaStraight);
+        Spin spin = spinAt(rate, speed, alphaStraight, outward);
+        double beta = -hand * outward;
+        motion.p = 0;
+        motion.q = 0;
+        motion.r = 0;
+        double alpha = alphaForWeight(airspeed, beta);
+        return new Release(speed, yawRate, alpha, beta, spin);
+    }
+
+    private void setAir(double elevator, double camber, double rudder) {
+        motion.density = air.density();
+        motion.kinematicViscosity = air.kinematicViscosity();
+        motion.gx = 0;
+        motion.gy = 0;
+        motion.gz = Standard.GRAVITY;
+        motion.elevator = elevator;
+        motion.camber = camber;
+        motion.rudder = rudder;
+        motion.aileron = 0;
+    }
+
+    private void setVelocity(double speed, double alpha, double beta) {
+        motion.u = speed * Math.cos(alpha) * Math.cos(beta);
+        motion.v = speed * Math.sin(beta);
+        motion.w = speed * Math.sin(alpha) * Math.cos(beta);
+    }
+
+    /** Angle of attack at which the lift across the path carries the weight; the nearest the wing can do below stall. */
+    private double alphaForWeight(double speed, double beta) {
+        double weight = craft.mass().mass() * Standard.GRAVITY * Math.cos(launch.releaseClimb());
+        double low = -0.15;
+        double high = 0.14;
+        if (liftAt(speed, high, beta) < weight) {
+            return high;
+        }
+        if (liftAt(speed, low, beta) > weight) {
+            return low;
+        }
+        return Roots.between(a -> liftAt(speed, a, beta) - weight, low, high, 1e-12);
+    }
+
+    private double liftAt(double speed, double alpha, double beta) {
+        setVelocity(speed, alpha, beta);
+        motion.downwashLag = evaluator.settledDownwash(motion);
+        evaluator.evaluate(motion, loads);
+        return loads.fx * Math.sin(alpha) - loads.fz * Math.cos(alpha);
+    }
+
+    /** The angle lambda - mu of the nose outward of the path at the CG [rad]. */
+    private double noseOutward(double rate, double speed, double alpha) {
+        double limit = 0.7;
+        if (imbalance(-limit, rate, speed, alpha) * imbalance(limit, rate, speed, alpha) > 0) {
+            return 0;
+        }
+        double trail = Roots.between(t -> imbalance(t, rate, speed, alpha), -limit, limit, 1e-12);
+        return outwardOf(trail);
+    }
+
+    private double outwardOf(double trail) {
+        double d = geometry.pegToCg();
+        double reach = launch.thrower().reach();
+        double lambda = trail - Math.atan2(geometry.aft(), geometry.inboard());
+        double mu = Math.atan2(d * Math.sin(trail), reach + d * Math.cos(trail));
+        return lambda - mu;
+    }
+
+    private double imbalance(double trail, double rate, double speed, double alpha) {
+        spinLoads(rate, speed, alpha, outwardOf(trail));
+        double m = craft.mass().mass();
+        double d = geometry.pegToCg();
+        double reach = launch.thrower().reach();
+        double drag = dragAlongPath(alpha);
+        double outwardForce = hand * loads.fy;
+        double moment = hand * loads.mz + drag * geometry.inboard() - geometry.aft() * outwardForce;
+        double izz = craft.mass().inertia().izz();
+        double growing = (izz + m * d * d + m * reach * d * Math.cos(trail)) * SPIN_UP * rate * rate;
+        return moment + growing - m * reach * d * rate * rate * Math.sin(trail);
+    }
+
+    private double dragAlongPath(double alpha) {
+        return -(loads.fx * Math.cos(alpha) + loads.fz * Math.sin(alpha));
+    }
+
+    private void spinLoads(double rate, double speed, double alpha, double outward) {
+        double beta = -hand * outward;
+        setVelocity(speed, alpha, beta);
+        double r = -hand * rate;
+        motion.p = -r * Math.sin(alpha);
+        motion.q = 0;
+        motion.r = r * Math.cos(alpha);
+        motion.downwashLag = evaluator.settledDownwash(motion);
+        evaluator.evaluate(motion, loads);
+    }
+
+    private Spin spinAt(double rate, double speed, double alpha, double outward) {
+        spinLoads(rate, speed, alpha, outward);
+        double m = craft.mass().mass();
+        double radius = radius();
+        double radial = m * rate * rate * radius + hand * loads.fy;
+        double along = m * SPIN_UP * rate * rate * radius + dragAlongPath(alpha);
+        return new Spin(
+                rate, radius, rate * rate * radius / Standard.GRAVITY, radial, along, outward, Math.abs(loads.finAngle));
+    }
+}
