@@ -1,0 +1,105 @@
+package org.sawfly.stability;
+
+import org.sawfly.aero.AeroEvaluator;
+import org.sawfly.aero.AeroModel;
+import org.sawfly.aero.Loads;
+import org.sawfly.aero.Motion;
+import org.sawfly.air.Air;
+import org.sawfly.air.Standard;
+import org.sawfly.math.Roots;
+
+/**
+ * Neutral point of the flown model by differencing: {@code x_np = x_cg - (dM/dalpha)/(dN/dalpha)} with N the normal force of
+ * the body axes (upward) and M about the CG (nose up), elevator fixed where it balances the moment, downwash settled
+ * (Etkin and Reid, Dynamics of Flight, 3rd ed. 1996, section 2.3). It depends on lift coefficient and speed, so both are
+ * named.
+ */
+public final class NeutralPoint {
+    /** The usual lift coefficient [1]. */
+    public static final double USUAL_LIFT = 0.3;
+    /** The usual speed [m/s]. */
+    public static final double USUAL_SPEED = 10;
+
+    private static final double STEP = 0.002;
+    private static final double ALPHA_LOW = -0.12;
+    private static final double ALPHA_HIGH = 0.2;
+    private static final double ELEVATOR_REACH = 0.5;
+
+    private final AeroEvaluator evaluator;
+    private final AeroModel model;
+    private final Motion motion = new Motion();
+    private final Loads loads = new Loads();
+    private final double speed;
+
+    private NeutralPoint(AeroModel model, Air air, double speed, double camber) {
+        this.model = model;
+        this.evaluator = model.evaluator();
+        this.speed = speed;
+        motion.density = air.density();
+        motion.kinematicViscosity = air.kinematicViscosity();
+        motion.gz = Standard.GRAVITY;
+        motion.camber = camber;
+    }
+
+    /**
+     * The neutral point behind the root leading edge [m].
+     *
+     * @param model its boom bends unless it was made rigid
+     * @param air around it
+     * @param camber trailing edge down positive [rad]
+     * @param lift lift coefficient at which [1]
+     * @param speed at which [m/s]
+     */
+    public static double of(AeroModel model, Air air, double camber, double lift, double speed) {
+        NeutralPoint search = new NeutralPoint(model, air, speed, camber);
+        double alpha = search.balanced(lift);
+        return search.at(alpha);
+    }
+
+    private double balanced(double lift) {
+        double pressureArea = 0.5 * motion.density * speed * speed * model.reference().area();
+        double wanted = lift * pressureArea;
+        return Roots.between(
+                alpha -> {
+                    balanceMoment(alpha);
+                    return loads.fx * Math.sin(alpha) - loads.fz * Math.cos(alpha) - wanted;
+                },
+                ALPHA_LOW,
+                ALPHA_HIGH,
+                1e-11);
+    }
+
+    /** Sets the elevator at which the moment vanishes; the nearer limit where it cannot. */
+    private void balanceMoment(double alpha) {
+        double up = momentAt(alpha, -ELEVATOR_REACH);
+        double down = momentAt(alpha, ELEVATOR_REACH);
+        if (up * down > 0) {
+            momentAt(alpha, Math.abs(up) < Math.abs(down) ? -ELEVATOR_REACH : ELEVATOR_REACH);
+            return;
+        }
+        double elevator = Roots.between(e -> momentAt(alpha, e), -ELEVATOR_REACH, ELEVATOR_REACH, 1e-11);
+        momentAt(alpha, elevator);
+    }
+
+    private double momentAt(double alpha, double elevator) {
+        motion.elevator = elevator;
+        evaluate(alpha);
+        return loads.my;
+    }
+
+    private void evaluate(double alpha) {
+        motion.u = speed * Math.cos(alpha);
+        motion.w = speed * Math.sin(alpha);
+        motion.downwashLag = evaluator.settledDownwash(motion);
+        evaluator.evaluate(motion, loads);
+    }
+
+    private double at(double alpha) {
+        evaluate(alpha + STEP);
+        double moment = loads.my;
+        double normal = -loads.fz;
+        evaluate(alpha - STEP);
+        double aft = -(moment - loads.my) / (normal + loads.fz);
+        return -model.reference().cgX() + aft;
+    }
+}
