@@ -17,7 +17,6 @@ import org.sawfly.motion.AirSample;
 import org.sawfly.motion.Glide;
 import org.sawfly.motion.Trim;
 
-
 /**
  * A glider made ready to fly: weighed, its air forces tabulated, trimmed in the cruise setting. Immutable.
  *
@@ -57,9 +56,7 @@ public record Craft(
     private static MassProperties withYawInertia(MassProperties mass, double factor) {
         Inertia i = mass.inertia();
         return new MassProperties(
-                mass.mass(),
-                mass.cg(),
-                new Inertia(i.ixx(), i.iyy(), i.izz() * factor, i.ixy(), i.ixz(), i.iyz()));
+                mass.mass(), mass.cg(), new Inertia(i.ixx(), i.iyy(), i.izz() * factor, i.ixy(), i.ixz(), i.iyz()));
     }
 
     private static double elevatorPower(AeroModel model, Glide glide, Air air) {

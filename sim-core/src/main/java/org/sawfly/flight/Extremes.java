@@ -164,8 +164,7 @@ final class Extremes implements StepWatcher {
     }
 
     Swing swing() {
-        return new Swing(
-                Math.max(0, first.value()), first.time(), Math.max(0, back.value()), finStalled);
+        return new Swing(Math.max(0, first.value()), first.time(), Math.max(0, back.value()), finStalled);
     }
 
     double maxLoad() {

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.sawfly.aero.Loss;
 import org.sawfly.air.Standard;
 import org.sawfly.motion.Axes;
+import org.sawfly.motion.Glide;
 import org.sawfly.motion.IntegrationException;
 import org.sawfly.motion.Integrator;
 import org.sawfly.motion.Kinematics;
@@ -15,7 +16,6 @@ import org.sawfly.motion.StateLayout;
 import org.sawfly.motion.StepWatcher;
 import org.sawfly.motion.Stop;
 import org.sawfly.motion.StopEvent;
-import org.sawfly.motion.Glide;
 
 /** One launch, from the hand to the settled glide: a loop over the phases. All that changes lives and dies with it. */
 public final class Flight {
@@ -103,7 +103,9 @@ public final class Flight {
         Launch launch = plan.launch();
         double wind = field.windAt(launch.releaseHeight());
         double airspeed = ReleaseState.airspeed(plan.releaseSpeed(), launch.releaseClimb(), wind);
-        double[] servos = {plan.presetElevator(), Pilot.presetCamber(craft, launch), 0, Pilot.presetRudder(craft, launch)};
+        double[] servos = {
+            plan.presetElevator(), Pilot.presetCamber(craft, launch), 0, Pilot.presetRudder(craft, launch)
+        };
         boolean yawing = plan.axes() != Axes.PITCH;
         release = new ReleaseSolver(craft, launch, field.ground())
                 .solve(plan.releaseSpeed(), airspeed, plan.yawRate(), servos[0], servos[1], servos[3], yawing);
@@ -130,8 +132,8 @@ public final class Flight {
         if (Kinematics.airspeed(body.motionAt(time, state)) <= slow) {
             return true;
         }
-        StopEvent falls = Dangers.event(
-                StopEvent.Crossing.FALLING, (t, s) -> Kinematics.airspeed(body.motionAt(t, s)) - slow);
+        StopEvent falls =
+                Dangers.event(StopEvent.Crossing.FALLING, (t, s) -> Kinematics.airspeed(body.motionAt(t, s)) - slow);
         Stop stop = run(LATEST_TOP, falls);
         if (stop.event() == dangers.events().size()) {
             return true;
@@ -203,8 +205,7 @@ public final class Flight {
         }
         Settled settled = ended == Ended.SETTLED ? settled(top) : Settled.NONE;
         List<Moment> moments = log == null ? List.of() : log.moments(pushTime, top, ended == Ended.SETTLED);
-        return new Outcome(
-                ended, release, top, settled, swing, extremes.maxLoad(), stalledAtTop, ledger, moments);
+        return new Outcome(ended, release, top, settled, swing, extremes.maxLoad(), stalledAtTop, ledger, moments);
     }
 
     private Settled settled(Top top) {
@@ -212,8 +213,8 @@ public final class Flight {
         double height = energyHeight()
                 - trimmed.speed() * trimmed.speed() / (2 * Standard.GRAVITY)
                 + trimmed.sink() * (time - top.time());
-        double atTop = top.height()
-                + (top.speed() * top.speed() - trimmed.speed() * trimmed.speed()) / (2 * Standard.GRAVITY);
+        double atTop =
+                top.height() + (top.speed() * top.speed() - trimmed.speed() * trimmed.speed()) / (2 * Standard.GRAVITY);
         double straight = top.time() + height / trimmed.sink();
         double circling = top.time() + height / (trimmed.sink() * Settled.CIRCLING);
         return new Settled(height, atTop - height, looksSettled(), straight, circling);

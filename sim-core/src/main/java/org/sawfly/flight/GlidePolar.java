@@ -35,8 +35,8 @@ public record GlidePolar(Map<String, Curve> settings) {
         Trim trim = new Trim(craft.model(), craft.mass().mass(), Craft.sample(air));
         Map<String, Curve> curves = new LinkedHashMap<>();
         for (Map.Entry<String, Double> setting : settings.camberDown().entrySet()) {
-            double camber = Deflections.angle(
-                    setting.getValue(), craft.deflections().flaperonChord());
+            double camber =
+                    Deflections.angle(setting.getValue(), craft.deflections().flaperonChord());
             Curve curve = curve(trim, camber);
             if (curve != null) {
                 curves.put(setting.getKey(), curve);

@@ -83,8 +83,8 @@ final class Pilot implements Controls {
         Kinematics.rotation(state, rotation);
         double nose = Kinematics.noseElevation(rotation, 0);
         double speed = Kinematics.airspeed(motion);
-        double flown = law.elevator(
-                craft.cruise().elevator(), wantedNose(t, speed), nose, motion.q, speed, motion.density);
+        double flown =
+                law.elevator(craft.cruise().elevator(), wantedNose(t, speed), nose, motion.q, speed, motion.density);
         double out = SmoothStep.at((t - presetEnd) / BLEND_TIME);
         double pushed = SmoothStep.at((t - pushStart) / PUSH_TIME);
         commands[0] = presetElevator + (flown - presetElevator) * out;
@@ -102,7 +102,9 @@ final class Pilot implements Controls {
             return wanted;
         }
         double held = SmoothStep.between(
-                GLIDE_LOWEST, GLIDE_HIGHEST, glideNose + bySpeed * NOSE_PER_SPEED * (speed - craft.cruise().speed()));
+                GLIDE_LOWEST,
+                GLIDE_HIGHEST,
+                glideNose + bySpeed * NOSE_PER_SPEED * (speed - craft.cruise().speed()));
         return wanted + held - glideNose;
     }
 

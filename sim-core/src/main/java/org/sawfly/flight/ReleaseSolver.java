@@ -183,6 +183,12 @@ final class ReleaseSolver {
         double radial = m * rate * rate * radius + hand * loads.fy;
         double along = m * SPIN_UP * rate * rate * radius + dragAlongPath(alpha);
         return new Spin(
-                rate, radius, rate * rate * radius / Standard.GRAVITY, radial, along, outward, Math.abs(loads.finAngle));
+                rate,
+                radius,
+                rate * rate * radius / Standard.GRAVITY,
+                radial,
+                along,
+                outward,
+                Math.abs(loads.finAngle));
     }
 }

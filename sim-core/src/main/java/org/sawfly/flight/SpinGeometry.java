@@ -14,8 +14,7 @@ record SpinGeometry(double aft, double inboard) {
         Wing wing = craft.glider().wing();
         Station tip = wing.planform().stations().get(wing.planform().stations().size() - 1);
         double pegX = -(tip.back() + 0.5 * tip.chord());
-        return new SpinGeometry(
-                pegX - craft.mass().cg().x(), wing.planform().span() * Math.cos(wing.dihedral()));
+        return new SpinGeometry(pegX - craft.mass().cg().x(), wing.planform().span() * Math.cos(wing.dihedral()));
     }
 
     /** Distance of the CG from the peg [m]. */

@@ -45,8 +45,7 @@ public final class ThrowSolver {
     public static ThrowReference solve(FlightPlan plan) {
         ThrowSolver solver = new ThrowSolver(plan);
         solver.solve();
-        return new ThrowReference(
-                solver.speed, solver.rate, ThrowReference.spunMass(plan.craft(), plan.launch()));
+        return new ThrowReference(solver.speed, solver.rate, ThrowReference.spunMass(plan.craft(), plan.launch()));
     }
 
     private void solve() {
@@ -103,8 +102,7 @@ public final class ThrowSolver {
             dv = (-miss[0] * j[1][1] + miss[1] * j[0][1]) / det;
             dr = (-miss[1] * j[0][0] + miss[0] * j[1][0]) / det;
         }
-        double shrink =
-                Math.max(1, Math.max(Math.abs(dv) / LARGEST_SPEED_STEP, Math.abs(dr) / LARGEST_RATE_STEP));
+        double shrink = Math.max(1, Math.max(Math.abs(dv) / LARGEST_SPEED_STEP, Math.abs(dr) / LARGEST_RATE_STEP));
         return Double.isFinite(dv + dr) ? new double[] {dv / shrink, dr / shrink} : new double[] {0.1, 0.1};
     }
 
@@ -130,8 +128,7 @@ public final class ThrowSolver {
                     + " before any top: no throw gives the usual height with this glider and preset");
         }
         return new double[] {
-            Double.isNaN(height) ? 0 : top - height,
-            swinging ? outcome.swing().first() - swing : 0
+            Double.isNaN(height) ? 0 : top - height, swinging ? outcome.swing().first() - swing : 0
         };
     }
 

@@ -59,7 +59,8 @@ public record Margins(
         MassProperties mass = MassProperties.of(glider);
         TailVolumeModel rigid = TailVolumeModel.of(glider, mass, with(c, RIGID, c.tailSlope()), models);
         double neutral = NeutralPoint.of(rigid, air, 0, NeutralPoint.USUAL_LIFT, NeutralPoint.USUAL_SPEED);
-        return (c.neutralPointBack() + neutral + mass.cg().x()) / rigid.reference().meanChord();
+        return (c.neutralPointBack() + neutral + mass.cg().x())
+                / rigid.reference().meanChord();
     }
 
     private static Corrections with(Corrections c, double stiffness, double tailSlope) {

@@ -57,7 +57,8 @@ public final class NeutralPoint {
     }
 
     private double balanced(double lift) {
-        double pressureArea = 0.5 * motion.density * speed * speed * model.reference().area();
+        double pressureArea =
+                0.5 * motion.density * speed * speed * model.reference().area();
         double wanted = lift * pressureArea;
         return Roots.between(
                 alpha -> {

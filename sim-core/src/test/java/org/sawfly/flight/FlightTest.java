@@ -85,7 +85,9 @@ class FlightTest {
         Craft other = Demo.craft(Mirror.of(Demo.GLIDER), Corrections.NONE);
         Outcome left = Flight.fly(Demo.plan(other, Demo.launch(Hand.LEFT, Demo.CALM), 33, 8, Axes.PITCH_YAW));
         assertThat(left.release().beta()).isCloseTo(-right.release().beta(), within(1e-12));
-        assertThat(right.release().beta()).as("a right-hander's nose points outward, to the right").isNegative();
+        assertThat(right.release().beta())
+                .as("a right-hander's nose points outward, to the right")
+                .isNegative();
         assertThat(left.top().height()).isCloseTo(right.top().height(), within(1e-9));
         assertThat(left.settled().height()).isCloseTo(right.settled().height(), within(1e-9));
         assertThat(left.swing().first()).isCloseTo(right.swing().first(), within(1e-9));
@@ -110,7 +112,8 @@ class FlightTest {
     /** Sensitivities a pilot would find plausible, within a factor 1.5: common practice, no source. */
     @Test
     void aMetreASecondIsTwoMetres() {
-        double more = fly(34, 0, Axes.PITCH).top().height() - fly(33, 0, Axes.PITCH).top().height();
+        double more = fly(34, 0, Axes.PITCH).top().height()
+                - fly(33, 0, Axes.PITCH).top().height();
         assertThat(more).isBetween(2 / 1.5, 2 * 1.5);
     }
 
@@ -128,8 +131,8 @@ class FlightTest {
         Corrections more = new Corrections(new DragFactors(1.1, 1.1, 1, 1), 1, 1, 1, 1, 1, 0);
         Craft craft = Demo.craft(Demo.GLIDER, more);
         FlightPlan plan = Demo.plan(craft, Demo.launch(Hand.RIGHT, Demo.CALM), 34.5, 0, Axes.PITCH);
-        double lost = fly(34.5, 0, Axes.PITCH).top().height()
-                - Flight.fly(plan).top().height();
+        double lost =
+                fly(34.5, 0, Axes.PITCH).top().height() - Flight.fly(plan).top().height();
         assertThat(lost).isBetween(1 / 1.5, 1.5);
     }
 

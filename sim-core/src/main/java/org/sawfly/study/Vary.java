@@ -1,0 +1,142 @@
+package org.sawfly.study;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+
+/**
+ * Varies one or two quantities over their values, every combination a row. Rows are worked out in chunks on several
+ * threads and handed over in order of their index, so the outcome is the same for any number of threads and the memory
+ * needed does not grow with the rows.
+ */
+public final class Vary {
+    /** More rows are refused. */
+    public static final int MOST_ROWS = 2_000_000;
+
+    private static final int CHUNK = 64;
+    private static final int CHUNKS_AHEAD_PER_THREAD = 3;
+
+    private final Workbench bench;
+    private final Scenarios scenarios;
+    private final List<Axis> axes;
+
+    /**
+     * One row.
+     *
+     * @param index from 0; the last axis runs fastest
+     * @param values of the axes, in their units
+     * @param answered
+     */
+    public record Row(int index, List<Double> values, Answered answered) {}
+
+    /**
+     * A study to be run.
+     *
+     * @param bench what the rows share
+     * @param scenarios makes the scenario of a row
+     * @param axes one or more
+     * @throws IllegalArgumentException for more than {@link #MOST_ROWS} rows
+     */
+    public Vary(Workbench bench, Scenarios scenarios, List<Axis> axes) {
+        this.bench = bench;
+        this.scenarios = scenarios;
+        this.axes = List.copyOf(axes);
+        if (count(axes) > MOST_ROWS) {
+            throw new IllegalArgumentException(
+                    count(axes) + " rows are more than " + MOST_ROWS + ": take larger steps or a shorter range");
+        }
+    }
+
+    private static long count(List<Axis> axes) {
+        long rows = 1;
+        for (Axis axis : axes) {
+            rows *= axis.values().size();
+        }
+        return rows;
+    }
+
+    /** How many rows there are. */
+    public int rows() {
+        return (int) count(axes);
+    }
+
+    /**
+     * Runs it.
+     *
+     * @param threads how many
+     * @param sink gets every row, in order, on the calling thread
+     * @param stop asked between rows; true ends the run after a whole row
+     */
+    public void run(int threads, Consumer<Row> sink, BooleanSupplier stop) {
+        ExecutorService pool = Executors.newFixedThreadPool(threads, runnable -> {
+            Thread thread = new Thread(runnable, "study");
+            thread.setDaemon(true);
+            return thread;
+        });
+        try {
+            inOrder(pool, threads, sink, stop);
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private void inOrder(ExecutorService pool, int threads, Consumer<Row> sink, BooleanSupplier stop) {
+        int rows = rows();
+        int chunk = Math.max(1, Math.min(CHUNK, rows / (4 * threads)));
+        Deque<Future<List<Row>>> ahead = new ArrayDeque<>();
+        int next = 0;
+        while (next < rows || !ahead.isEmpty()) {
+            while (next < rows && ahead.size() < threads * CHUNKS_AHEAD_PER_THREAD) {
+                int from = next;
+                int to = Math.min(rows, from + chunk);
+                ahead.add(pool.submit(() -> work(from, to)));
+                next = to;
+            }
+            for (Row row : await(ahead.remove())) {
+                if (stop.getAsBoolean()) {
+                    return;
+                }
+                sink.accept(row);
+            }
+        }
+    }
+
+    private static List<Row> await(Future<List<Row>> future) {
+        try {
+            return future.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return List.of();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(e.getCause());
+        }
+    }
+
+    private List<Row> work(int from, int to) {
+        List<Row> rows = new ArrayList<>(to - from);
+        for (int index = from; index < to; index++) {
+            List<Setting> settings = new ArrayList<>();
+            List<Double> values = new ArrayList<>();
+            int left = index;
+            for (int a = axes.size() - 1; a >= 0; a--) {
+                Axis axis = axes.get(a);
+                double value = axis.values().get(left % axis.values().size());
+                left /= axis.values().size();
+                values.add(0, value);
+                settings.add(0, Setting.of(axis.path(), value));
+            }
+            rows.add(new Row(index, List.copyOf(values), Answered.of(bench, scenarios, settings)));
+        }
+        return rows;
+    }
+}

@@ -1,0 +1,176 @@
+package org.sawfly.study;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.sawfly.aero.Corrections;
+import org.sawfly.aero.Models;
+import org.sawfly.air.Air;
+import org.sawfly.flight.Craft;
+import org.sawfly.flight.Deflections;
+import org.sawfly.flight.Field;
+import org.sawfly.flight.Flight;
+import org.sawfly.flight.FlightLog;
+import org.sawfly.flight.FlightPlan;
+import org.sawfly.flight.GlidePolar;
+import org.sawfly.flight.GlideSettings;
+import org.sawfly.flight.Launch;
+import org.sawfly.flight.NoThrowException;
+import org.sawfly.flight.Outcome;
+import org.sawfly.flight.PresetRule;
+import org.sawfly.flight.Scenario;
+import org.sawfly.flight.ThrowReference;
+import org.sawfly.flight.ThrowSolver;
+import org.sawfly.glider.DesignException;
+import org.sawfly.glider.Glider;
+import org.sawfly.math.Minimum;
+import org.sawfly.motion.Adaptive;
+import org.sawfly.motion.Axes;
+import org.sawfly.motion.NoTrimException;
+import org.sawfly.stability.Margins;
+import org.sawfly.stability.Rebalance;
+import org.sawfly.stability.Rebalanced;
+import org.sawfly.stability.TailVolumes;
+
+/**
+ * Takes one scenario from the parts to the answer: rebalance, trim, throw, fly, glide. Keeps what scenarios share (wing
+ * tables, today's glider, the thrower worked out once). May be used from several threads; the order of use changes nothing.
+ */
+public final class Workbench {
+    private static final double BEST_PRESET_REACH = 0.008;
+
+    private final Models models = new Models();
+    private final Map<CraftKey, Craft> crafts = new ConcurrentHashMap<>();
+    private final Map<ThrowKey, ThrowReference> throwsSolved = new ConcurrentHashMap<>();
+    private final Map<CraftKey, Margins> todays = new ConcurrentHashMap<>();
+
+    private record CraftKey(Glider glider, Corrections corrections, GlideSettings settings, Air air) {}
+
+    private record ThrowKey(CraftKey craft, Launch launch, Axes axes) {}
+
+    /** The wing tables that scenarios share. */
+    Models models() {
+        return models;
+    }
+
+    /** Answers a scenario. */
+    public Result answer(Scenario scenario) {
+        return answer(scenario, null);
+    }
+
+    /**
+     * Answers a scenario and writes down its flight.
+     *
+     * @throws NoAnswerException if there is none: the message names the reason
+     */
+    public Result answer(Scenario scenario, FlightLog log) {
+        try {
+            return work(scenario, log);
+        } catch (NoTrimException | NoThrowException | DesignException e) {
+            throw new NoAnswerException(e.getMessage(), e);
+        }
+    }
+
+    private Result work(Scenario scenario, FlightLog log) {
+        Air air = new Field(scenario.launch().weather()).ground();
+        Rebalanced rebalanced = rebalance(scenario, air);
+        Craft craft = craft(rebalanced.glider(), scenario, air);
+        ThrowReference reference = reference(scenario, air);
+        FlightPlan plan = plan(scenario, craft, air, reference);
+        Outcome outcome = log == null ? Flight.fly(plan) : Flight.fly(plan, log);
+        Margins margins = margins(rebalanced.glider(), scenario, air, reference.speed());
+        GlidePolar polar = GlidePolar.of(craft, scenario.settings(), air);
+        return new Result(
+                plan, rebalanced, margins, TailVolumes.of(rebalanced.glider(), craft.reference()), outcome, polar);
+    }
+
+    private Rebalanced rebalance(Scenario scenario, Air air) {
+        return Rebalance.apply(
+                scenario.today(),
+                scenario.glider(),
+                scenario.rebalance(),
+                glider -> Margins.share(glider, scenario.corrections(), models, air));
+    }
+
+    private Margins margins(Glider glider, Scenario scenario, Air air, double launchSpeed) {
+        CraftKey key = new CraftKey(glider, scenario.corrections(), scenario.settings(), air);
+        boolean today = glider.equals(scenario.today());
+        Margins known = today ? todays.get(key) : null;
+        if (known != null) {
+            return known;
+        }
+        Margins made = Margins.of(glider, scenario.corrections(), models, air, launchSpeed);
+        if (today) {
+            todays.put(key, made);
+        }
+        return made;
+    }
+
+    /** A glider made ready to fly in the scenario's air; today's and the thrower's are made once. */
+    private Craft craft(Glider glider, Scenario scenario, Air air) {
+        CraftKey key = new CraftKey(glider, scenario.corrections(), scenario.settings(), air);
+        boolean kept = glider.equals(scenario.today()) || glider.equals(scenario.calibratedWith());
+        if (!kept) {
+            return Craft.of(glider, scenario.corrections(), models, scenario.settings(), air);
+        }
+        return crafts.computeIfAbsent(
+                key, k -> Craft.of(glider, scenario.corrections(), models, scenario.settings(), air));
+    }
+
+    /** The throw, worked out with the glider it was seen with. */
+    private ThrowReference reference(Scenario scenario, Air air) {
+        CraftKey craftKey = new CraftKey(scenario.calibratedWith(), scenario.corrections(), scenario.settings(), air);
+        ThrowKey key = new ThrowKey(craftKey, scenario.launch(), scenario.axes());
+        ThrowReference known = throwsSolved.get(key);
+        if (known == null) {
+            Craft seen = craft(scenario.calibratedWith(), scenario, air);
+            known = ThrowSolver.solve(new FlightPlan(
+                    seen,
+                    scenario.launch(),
+                    Double.NaN,
+                    Double.NaN,
+                    presetFrom(seen, seen, scenario.launch()),
+                    scenario.axes(),
+                    Adaptive::usual));
+            throwsSolved.putIfAbsent(key, known);
+        }
+        return known;
+    }
+
+    private FlightPlan plan(Scenario scenario, Craft craft, Air air, ThrowReference reference) {
+        Launch launch = scenario.launch();
+        PresetRule rule = scenario.presetRule();
+        Craft countedFrom = rule == PresetRule.SAME_SURFACE_POSITION ? craft(scenario.today(), scenario, air) : craft;
+        FlightPlan plan = new FlightPlan(
+                craft,
+                launch,
+                reference.speedOf(craft, launch),
+                reference.yawRate(),
+                presetFrom(countedFrom, craft, launch),
+                scenario.axes(),
+                Adaptive::usual);
+        return rule == PresetRule.BEST_FOR_EACH ? withBestPreset(plan) : plan;
+    }
+
+    /** Preset angle of a craft, counted in length at the trailing edge from the cruise position of another. */
+    private static double presetFrom(Craft countedFrom, Craft craft, Launch launch) {
+        double cruise = Deflections.deflection(
+                countedFrom.cruise().elevator(), countedFrom.deflections().elevatorChord());
+        double down = cruise - launch.preset().elevatorUp();
+        return Deflections.angle(down, craft.deflections().elevatorChord());
+    }
+
+    private static FlightPlan withBestPreset(FlightPlan plan) {
+        double chord = plan.craft().deflections().elevatorChord();
+        double cruise = Deflections.deflection(plan.craft().cruise().elevator(), chord);
+        double best = Minimum.between(
+                up -> {
+                    double angle = Deflections.angle(cruise - up, chord);
+                    double height = Flight.fly(plan.withPreset(angle)).settled().height();
+                    return Double.isNaN(height) ? 0 : -height;
+                },
+                -0.5 * BEST_PRESET_REACH,
+                BEST_PRESET_REACH,
+                1e-6);
+        return plan.withPreset(Deflections.angle(cruise - best, chord));
+    }
+}
