@@ -35,10 +35,6 @@ final class SectionCorrelation {
         FRICTION_THICKNESS,
         FRICTION_CAMBER,
         FRICTION_RE,
-        /** Curvature of the bucket over lift, its middle at no camber, and the shift of the middle per %. */
-        BUCKET,
-        BUCKET_LIFT,
-        BUCKET_CAMBER,
         /** Logarithm of the drag of the bubble at L = 0, exponent of Re, lift where it is worst (and per % camber), width. */
         BUBBLE,
         BUBBLE_RE,
@@ -69,13 +65,13 @@ final class SectionCorrelation {
 
     static final SectionCorrelation FITTED = new SectionCorrelation(
             new double[] {
-                0.98690, 6.4488, 0.12147, 0.80529, 1.1738, 3.9439, 1.4499, 12.819, 0.61672, 0.59218, 0.90442, 4.0422
+                0.98689, 6.4488, 0.12146, 0.80535, 1.1742, 3.9443, 1.4497, 12.819, 0.61677, 0.59225, 0.90458, 4.0422
             },
             new double[] {
-                1.0280, 0.086618, -0.024844, 0.12490, 1.4014, 0.26952, 0.19595, -5.0385, 0.79004, 0.81337, 0.15613,
-                0.27319, 0.021368, 19.778, 0.96771, -0.69426, 6.6834, -1.3110, 2.0494
+                1.3524, 0.12867, 0.094708, 0.088472, -5.8066, 1.5680, 0.73680, 0.13432, 0.26394, 0.010278, 13.799, 3.1230,
+                -3.9446, 4.3925, -1.1114, 3.3623
             },
-            new double[] {1.1562, 0.19977, 0.013044});
+            new double[] {1.1562, 0.19977, 0.013042});
 
     private final double[] lift;
     private final double[] drag;

@@ -26,6 +26,9 @@ final class SectionPolar {
     private static final double DEAD_RE = 1.3;
     private static final double DEAD_WIDTH = 1.3;
 
+    /** Angle over which the suction peak changes from one side of the nose to the other [deg]. */
+    private static final double SIDE = 1;
+
     /** Flap: worst share lost at low Re, L of half the loss, width; gives 0.73 at 60 000, 0.9 at 100 000, 0.97 at 150 000. */
     private static final double FLAP_LOSS = 0.5;
 
@@ -33,9 +36,9 @@ final class SectionPolar {
     private static final double FLAP_LOSS_WIDTH = 0.33;
     /** Deflection at which a flap stops gaining [rad]; common practice, no source. */
     private static final double FLAP_LIMIT = Unit.DEGREE.toSi(25);
-    /** Fall of the angle of stall, and of lost suction, for a degree of zero-lift angle turned by a flap. */
+    /** Fall of the angle of stall for a degree of zero-lift angle turned by a flap; .02 of largest lift a degree, measured. */
     private static final double FLAP_STALL = 0.35;
-    /** Share of a flap's lift by which the bucket moves: .045 of .053 a degree, measured. */
+    /** Share of a flap's lift by which the lift of least drag moves: .045 of .053 a degree, measured on one section. */
     private static final double FLAP_BUCKET = 0.85;
     /** Drag of a deflected flap 1.7 E^1.38 sin^2 (Young, R&M 2622, 1947, from memory), fading in over this angle [rad]. */
     private static final double FLAP_ONSET = Unit.DEGREE.toSi(12);
@@ -56,8 +59,6 @@ final class SectionPolar {
     private final double edgeDown;
     private final double edgeWidth;
     private final double friction;
-    private final double bucket;
-    private final double bucketLift;
     private final double bubbleUpper;
     private final double bubbleLower;
     private final double bubbleUpperLift;
@@ -102,9 +103,10 @@ final class SectionPolar {
         this.stallDown = floor(stall + tilt * (-camber - 2.5) + shiftDeg);
 
         double edge = c.get(Drag.EDGE) + c.get(Drag.EDGE_THICKNESS) * thick + c.get(Drag.EDGE_RE) * l + delayDeg;
+        double edgeShift = (1 - FLAP_BUCKET) * Unit.DEGREE.fromSi(shift);
         this.edgeWidth = c.get(Drag.EDGE_WIDTH);
-        this.edgeUp = floor(edge + c.get(Drag.EDGE_CAMBER) * camber - shiftDeg);
-        this.edgeDown = floor(edge + c.get(Drag.EDGE_CAMBER_LOWER) * camber + shiftDeg);
+        this.edgeUp = floor(edge + c.get(Drag.EDGE_CAMBER) * camber - edgeShift);
+        this.edgeDown = floor(edge + c.get(Drag.EDGE_CAMBER_LOWER) * camber + edgeShift);
 
         double factor = c.get(Drag.FRICTION)
                 + c.get(Drag.FRICTION_THICKNESS) * thick
@@ -114,9 +116,7 @@ final class SectionPolar {
                 * Math.exp(c.get(Drag.FRICTION_RE) * l)
                 * (0.9 + 0.1 * Math.log1p(Math.exp((factor - 0.9) / 0.1)));
         double flapLift = 2 * Math.PI * shift * FLAP_BUCKET;
-        this.bucket = c.get(Drag.BUCKET);
-        this.bucketLift = c.get(Drag.BUCKET_LIFT) * some + c.get(Drag.BUCKET_CAMBER) * camber + flapLift;
-        double bubble = Math.exp(c.get(Drag.BUBBLE) - c.get(Drag.BUBBLE_RE) * low) * thickness / 8.5;
+        double bubble = Math.exp(c.get(Drag.BUBBLE) - c.get(Drag.BUBBLE_RE) * low) * square(thickness / 8.5);
         this.bubbleUpper = bubble * reach(camber);
         this.bubbleLower = bubble * reach(-camber);
         this.bubbleUpperLift = c.get(Drag.BUBBLE_LIFT) + c.get(Drag.BUBBLE_CAMBER) * (camber - 2.5) + flapLift;
@@ -145,9 +145,9 @@ final class SectionPolar {
         double attached = slope * inviscid - lost - dead * x * Math.exp(0.5 * (1 - x * x));
         double s = rise((stallUp - degrees) / stallWidth) * rise((stallDown + degrees) / stallWidth);
 
-        double edge = rise((degrees - edgeUp) / edgeWidth) + rise((-degrees - edgeDown) / edgeWidth);
-        double fromBucket = y - bucketLift;
-        double drag = friction * (1 + bucket * fromBucket * fromBucket)
+        double edge = rise((degrees - edgeUp) / edgeWidth) * rise(degrees / SIDE)
+                + rise((-degrees - edgeDown) / edgeWidth) * rise(-degrees / SIDE);
+        double drag = friction
                 + bubbleDrag(y)
                 + lossDrag * lost
                 + Plate.EDGE_LOSS * edge * sin * sin;
@@ -167,8 +167,11 @@ final class SectionPolar {
 
     /** Growth of a bubble with camber [%], 1 at 2.5 %, fading to nothing below -1 %. */
     private static double reach(double camber) {
-        double r = soften(camber + 1) / 3.5;
-        return r * r;
+        return square(soften(camber + 1) / 3.5);
+    }
+
+    private static double square(double x) {
+        return x * x;
     }
 
     private static double flapShare(double l) {
@@ -189,8 +192,8 @@ final class SectionPolar {
         return highest - soften(highest - lowest - soften(l - lowest));
     }
 
-    /** Keeps an angle [deg] at which something sets in above 2 degrees, smoothly. */
+    /** Keeps an angle [deg] at which something sets in above 3 degrees, smoothly: a rounded nose holds as long (judged). */
     private static double floor(double degrees) {
-        return 2 + (degrees > 40 ? degrees - 2 : Math.log1p(Math.exp(degrees - 2)));
+        return 3 + (degrees > 40 ? degrees - 3 : Math.log1p(Math.exp(degrees - 3)));
     }
 }

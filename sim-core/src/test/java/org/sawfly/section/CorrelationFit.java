@@ -18,12 +18,14 @@ final class CorrelationFit {
     };
 
     private static final double[][] EXPECTED_DRAG = {
-        {Drag.EDGE.ordinal(), 13, 3},
-        {Drag.EDGE_CAMBER_LOWER.ordinal(), 1, 1},
-        {Drag.EDGE_WIDTH.ordinal(), 2, 0.2},
-        {Drag.BUCKET.ordinal(), 1.3, 0.2},
+        {Drag.EDGE.ordinal(), 13, 2},
+        {Drag.EDGE_CAMBER.ordinal(), 3, 0.5},
+        {Drag.EDGE_CAMBER_LOWER.ordinal(), -1, 1},
+        {Drag.EDGE_THICKNESS.ordinal(), 2.5, 0.3},
+        {Drag.EDGE_WIDTH.ordinal(), 2.5, 0.3},
+        {Drag.BUBBLE_RE.ordinal(), 1.75, 0.2},
         {Drag.BUBBLE_CAMBER.ordinal(), 0.13, 0.03},
-        {Drag.BUBBLE_WIDTH.ordinal(), 0.25, 0.03}
+        {Drag.BUBBLE_WIDTH.ordinal(), 0.24, 0.03}
     };
 
     private CorrelationFit() {}
