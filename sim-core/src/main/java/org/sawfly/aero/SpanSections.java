@@ -104,8 +104,9 @@ final class SpanSections {
             ((SectionTable) section).polar(reynolds, angle, values);
             return;
         }
+        Section prepared = section.prepared(reynolds, angle);
         for (int k = 0; k < alphas.length; k++) {
-            section.at(alphas[k], reynolds, angle, second);
+            prepared.at(alphas[k], reynolds, angle, second);
             System.arraycopy(second, 0, values, CHANNELS * k, CHANNELS);
         }
     }

@@ -161,7 +161,16 @@ public final class CubicAxis {
         if (t >= 0 && t <= 1) {
             return c[p] + t * (c[p + 1] + t * (c[p + 2] + t * c[p + 3]));
         }
-        return t < 0 ? c[p] + t * c[p + 1] : weight(cell, k, 1) + (t - 1) * (c[p + 1] + 2 * c[p + 2] + 3 * c[p + 3]);
+        return beyond(p, t);
+    }
+
+    /** The straight line through the nearer end of the cell. */
+    private double beyond(int p, double t) {
+        double[] c = polynomials;
+        double end = t < 0 ? 0 : 1;
+        double value = c[p] + end * (c[p + 1] + c[p + 2] + c[p + 3]);
+        double slope = c[p + 1] + end * (2 * c[p + 2] + 3 * c[p + 3]);
+        return value + (t - end) * slope;
     }
 
     /** Derivative of that weight with the place x [1/unit of the knots]; zero beyond FLAT ends. */

@@ -122,35 +122,66 @@ public final class CubicGrid3 {
         double t = third.fraction(z, l);
         int strideY = third.size() * channels;
         int strideX = second.size() * strideY;
-        for (int c = 0; c < channels; c++) {
-            out[c] = 0;
-        }
+        double u0 = dx ? first.weightSlope(i, 0, r) : first.weight(i, 0, r);
+        double u1 = dx ? first.weightSlope(i, 1, r) : first.weight(i, 1, r);
+        double u2 = dx ? first.weightSlope(i, 2, r) : first.weight(i, 2, r);
+        double u3 = dx ? first.weightSlope(i, 3, r) : first.weight(i, 3, r);
+        double v0 = dy ? second.weightSlope(j, 0, s) : second.weight(j, 0, s);
+        double v1 = dy ? second.weightSlope(j, 1, s) : second.weight(j, 1, s);
+        double v2 = dy ? second.weightSlope(j, 2, s) : second.weight(j, 2, s);
+        double v3 = dy ? second.weightSlope(j, 3, s) : second.weight(j, 3, s);
         double w0 = dz ? third.weightSlope(l, 0, t) : third.weight(l, 0, t);
         double w1 = dz ? third.weightSlope(l, 1, t) : third.weight(l, 1, t);
         double w2 = dz ? third.weightSlope(l, 2, t) : third.weight(l, 2, t);
         double w3 = dz ? third.weightSlope(l, 3, t) : third.weight(l, 3, t);
-        int n0 = third.node(l, 0) * channels;
-        int n1 = third.node(l, 1) * channels;
-        int n2 = third.node(l, 2) * channels;
-        int n3 = third.node(l, 3) * channels;
-        boolean single = third.size() == 1;
-        for (int a = 0; a < 4; a++) {
-            double u = dx ? first.weightSlope(i, a, r) : first.weight(i, a, r);
-            int atX = first.node(i, a) * strideX;
-            for (int b = 0; b < 4; b++) {
-                double v = u * (dy ? second.weightSlope(j, b, s) : second.weight(j, b, s));
-                int at = atX + second.node(j, b) * strideY;
-                for (int c = 0; c < channels; c++) {
-                    int q = at + c;
-                    out[c] += single
-                            ? v * w0 * values[q]
-                            : v
-                                    * (w0 * values[q + n0]
-                                            + w1 * values[q + n1]
-                                            + w2 * values[q + n2]
-                                            + w3 * values[q + n3]);
-                }
-            }
+        int x0 = first.node(i, 0) * strideX;
+        int x1 = first.node(i, 1) * strideX;
+        int x2 = first.node(i, 2) * strideX;
+        int x3 = first.node(i, 3) * strideX;
+        int y0 = second.node(j, 0) * strideY;
+        int y1 = second.node(j, 1) * strideY;
+        int y2 = second.node(j, 2) * strideY;
+        int y3 = second.node(j, 3) * strideY;
+        int z0 = third.node(l, 0) * channels;
+        int z1 = third.node(l, 1) * channels;
+        int z2 = third.node(l, 2) * channels;
+        int z3 = third.node(l, 3) * channels;
+        for (int c = 0; c < channels; c++) {
+            out[c] = u0 * plane(x0 + c, y0, y1, y2, y3, v0, v1, v2, v3, z0, z1, z2, z3, w0, w1, w2, w3)
+                    + u1 * plane(x1 + c, y0, y1, y2, y3, v0, v1, v2, v3, z0, z1, z2, z3, w0, w1, w2, w3)
+                    + u2 * plane(x2 + c, y0, y1, y2, y3, v0, v1, v2, v3, z0, z1, z2, z3, w0, w1, w2, w3)
+                    + u3 * plane(x3 + c, y0, y1, y2, y3, v0, v1, v2, v3, z0, z1, z2, z3, w0, w1, w2, w3);
         }
+    }
+
+    private double plane(
+            int at,
+            int y0,
+            int y1,
+            int y2,
+            int y3,
+            double v0,
+            double v1,
+            double v2,
+            double v3,
+            int z0,
+            int z1,
+            int z2,
+            int z3,
+            double w0,
+            double w1,
+            double w2,
+            double w3) {
+        if (third.size() == 1) {
+            return w0 * (v0 * values[at + y0] + v1 * values[at + y1] + v2 * values[at + y2] + v3 * values[at + y3]);
+        }
+        return v0 * line(at + y0, z0, z1, z2, z3, w0, w1, w2, w3)
+                + v1 * line(at + y1, z0, z1, z2, z3, w0, w1, w2, w3)
+                + v2 * line(at + y2, z0, z1, z2, z3, w0, w1, w2, w3)
+                + v3 * line(at + y3, z0, z1, z2, z3, w0, w1, w2, w3);
+    }
+
+    private double line(int at, int z0, int z1, int z2, int z3, double w0, double w1, double w2, double w3) {
+        return w0 * values[at + z0] + w1 * values[at + z1] + w2 * values[at + z2] + w3 * values[at + z3];
     }
 }

@@ -19,9 +19,8 @@ public record SectionGrid(double[] alphas, double[] reynolds, double[] flaps) {
     private static final double[] ENDS = {-HALF_TURN_DEG, -60, -30, -20, 22, 30, 60, HALF_TURN_DEG};
 
     private static final double[] STEPS = {15, 7.5, 2.5, 1, 2, 7.5, 15};
-    private static final double[] REYNOLDS = {1e4, 1.5e4, 2.5e4, 4e4, 5.5e4, 7.5e4, 1e5, 1.4e5, 2e5, 3e5, 5e5, 8e5, 1e6
-    };
-    private static final double[] FLAPS = {-30, -24, -16, -10, -5, 0, 5, 10, 16, 24, 30};
+    private static final double[] REYNOLDS = {1e4, 1.6e4, 3e4, 4.5e4, 6.5e4, 9e4, 1.3e5, 2e5, 3.5e5, 6.5e5, 1e6};
+    private static final double[] FLAPS = {-30, -20, -12, -6, 0, 6, 12, 20, 30};
 
     public SectionGrid {
         if (alphas.length < 4 || reynolds.length == 0 || flaps.length == 0 || !(reynolds[0] > 0)) {

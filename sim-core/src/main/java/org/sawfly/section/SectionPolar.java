@@ -147,10 +147,7 @@ final class SectionPolar {
 
         double edge = rise((degrees - edgeUp) / edgeWidth) * rise(degrees / SIDE)
                 + rise((-degrees - edgeDown) / edgeWidth) * rise(-degrees / SIDE);
-        double drag = friction
-                + bubbleDrag(y)
-                + lossDrag * lost
-                + Plate.EDGE_LOSS * edge * sin * sin;
+        double drag = friction + bubbleDrag(y) + lossDrag * lost + Plate.EDGE_LOSS * edge * sin * sin;
 
         double plate = Plate.NORMAL_FORCE * sin;
         out[0] = s * attached + (1 - s) * plate * cos;
