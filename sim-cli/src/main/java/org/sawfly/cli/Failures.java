@@ -6,9 +6,11 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.sawfly.cli.answer.CannotWrite;
 import org.sawfly.cli.command.CommandException;
 import org.sawfly.cli.command.Exit;
 import org.sawfly.file.InputException;
+import org.sawfly.study.NoAnswerException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -59,6 +61,12 @@ final class Failures {
         if (e instanceof CommandException stop) {
             exit = stop.exit();
             message = stop.getMessage();
+        } else if (e instanceof CannotWrite) {
+            exit = Exit.NOT_WRITTEN;
+            message = e.getMessage();
+        } else if (e instanceof NoAnswerException) {
+            exit = Exit.NO_ANSWER;
+            message = "no answer: " + e.getMessage();
         } else if (e instanceof UncheckedIOException || e instanceof IOException) {
             exit = Exit.NOT_WRITTEN;
             message = "could not write: " + reason(e);

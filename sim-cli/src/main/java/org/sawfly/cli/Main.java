@@ -16,6 +16,9 @@ import picocli.CommandLine;
 
 /** Entry of the program. */
 public final class Main {
+    /** Set by the launcher when messages go to a terminal. */
+    private static final String TERMINAL = "sawfly.terminal";
+
     private Main() {}
 
     /**
@@ -41,7 +44,7 @@ public final class Main {
         Failures failures = new Failures(err);
         int code;
         try {
-            CommandLine line = Root.commandLine(new Streams(in, out, err))
+            CommandLine line = Root.commandLine(new Streams(in, out, err, Boolean.getBoolean(TERMINAL)))
                     .setParameterExceptionHandler((e, words) -> failures.wrongUse(e))
                     .setExecutionExceptionHandler((e, command, parsed) -> failures.failed(e));
             code = line.execute(withCommand(args, line));

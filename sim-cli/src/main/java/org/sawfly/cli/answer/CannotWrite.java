@@ -1,10 +1,7 @@
 package org.sawfly.cli.answer;
 
-/** A file that could not be written; the program ends with exit code {@value #EXIT_CODE}. */
+/** A file that could not be written; the program ends with exit code 5. */
 public final class CannotWrite extends RuntimeException {
-    /** Exit code of the program. */
-    public static final int EXIT_CODE = 5;
-
     private static final long serialVersionUID = 1;
 
     /** With the message for the user: what, where, why. */

@@ -1,17 +1,12 @@
 package org.sawfly.cli.command;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Properties;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.TextTable;
 import picocli.CommandLine.HelpCommand;
-import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
@@ -21,7 +16,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "sawfly",
         mixinStandardHelpOptions = true,
-        versionProvider = Root.Version.class,
+        versionProvider = Version.class,
         subcommands = HelpCommand.class,
         header = {
             "Fly it before you saw it: what a change to a discus-launched glider does.",
@@ -95,19 +90,5 @@ public final class Root implements Runnable {
             table.addRowValues(String.join(", ", command.commandSpec().names()), words.length == 0 ? "" : words[0]);
         }
         return System.lineSeparator() + heading + System.lineSeparator() + table;
-    }
-
-    /** The version of this build. */
-    static final class Version implements IVersionProvider {
-        @Override
-        public String[] getVersion() {
-            try (InputStream in = Root.class.getResourceAsStream("version.properties")) {
-                Properties properties = new Properties();
-                properties.load(in);
-                return new String[] {"sawfly " + properties.getProperty("version")};
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
     }
 }

@@ -11,8 +11,9 @@ import java.nio.charset.StandardCharsets;
  * @param in standard input
  * @param out results
  * @param err everything else
+ * @param terminal whether a person watches {@code err}, so that progress is worth showing
  */
-public record Streams(InputStream in, PrintStream out, PrintStream err) {
+public record Streams(InputStream in, PrintStream out, PrintStream err, boolean terminal) {
     PrintWriter writer() {
         return new PrintWriter(out, true, StandardCharsets.UTF_8);
     }
