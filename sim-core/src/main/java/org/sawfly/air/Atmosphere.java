@@ -68,6 +68,11 @@ public record Atmosphere(double warmer) {
         return viscosity(temperature(height)) / density(height);
     }
 
+    /** Viscosity [Pa s] at a geometric height above the sea [m]; allocates nothing. */
+    public double dynamicViscosity(double height) {
+        return viscosity(temperature(height));
+    }
+
     private static double standardTemperature(double height) {
         if (!(height >= LOWEST && height <= HIGHEST)) {
             throw new IllegalArgumentException(

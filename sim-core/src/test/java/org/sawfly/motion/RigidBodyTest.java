@@ -306,6 +306,26 @@ class RigidBodyTest {
     }
 
     @Test
+    void fieldsAirIsTheAtmosphereWithItsWind() {
+        AirSample sample = new AirSample();
+        FieldAir field = new FieldAir(Atmosphere.STANDARD, new Wind(4, 0.2), Math.PI / 2, 300);
+        field.at(10, sample);
+        assertThat(sample.density).isEqualTo(Atmosphere.STANDARD.density(310));
+        assertThat(sample.kinematicViscosity).isCloseTo(Atmosphere.STANDARD.kinematicViscosity(310), within(1e-18));
+        assertThat(sample.windEast).isCloseTo(4, within(1e-12));
+        assertThat(sample.windNorth).isCloseTo(0, within(1e-12));
+        double before = sample.windEastPerHeight;
+        field.at(10.001, sample);
+        double above = sample.windEast;
+        field.at(9.999, sample);
+        assertThat(before).isCloseTo((above - sample.windEast) / 0.002, within(1e-6));
+        field.at(Double.NaN, sample);
+        field.at(1e9, sample);
+        assertThat(sample.density).isPositive();
+        assertThat(field.apparentDensity()).isCloseTo(0.9714, within(1e-3));
+    }
+
+    @Test
     void evaluatingAllocatesNothing() {
         Surroundings field = new FieldAir(Atmosphere.STANDARD, new Wind(3, 0.14), 0.5, 200);
         RigidBody body = AirBodies.body(new AirBodies.ConstantAreas(0.002, 0.05), Axes.PITCH_YAW, field, FREE);
