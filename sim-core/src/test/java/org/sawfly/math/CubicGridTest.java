@@ -157,7 +157,8 @@ class CubicGridTest {
         CubicAxis x = CubicAxis.periodic(3, 0, 0.5, 1, 2, 2.5);
         CubicAxis y = CubicAxis.of(CubicAxis.Ends.FLAT, STRETCHED);
         CubicAxis z = CubicAxis.of(CubicAxis.Ends.LINE, -1, 0, 2);
-        double[] values = random.doubles(x.size() * y.size() * z.size() * 2).toArray();
+        double[] values =
+                random.doubles((long) x.size() * y.size() * z.size() * 2).toArray();
         CubicGrid3 grid = new CubicGrid3(x, y, z, 2, values);
         double[] line = new double[2 * x.size()];
         double[] point = new double[2];
