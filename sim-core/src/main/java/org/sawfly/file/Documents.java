@@ -154,7 +154,8 @@ final class Documents {
         return null;
     }
 
-    private byte[] bytes(Path path, Place place, String keyPath) {
+    /** The bytes of a file, at most one more than is accepted; null after a problem. */
+    byte[] bytes(Path path, Place place, String keyPath) {
         if (Files.isDirectory(path)) {
             problems.add(place, keyPath, path + " is a folder, not a file", "");
             return null;

@@ -1,0 +1,82 @@
+package org.sawfly.file;
+
+import static org.sawfly.file.Bounds.between;
+
+import java.util.OptionalDouble;
+import org.sawfly.flight.RebalanceRule.Keep;
+import org.sawfly.glider.BoomReplacement;
+import org.sawfly.glider.DesignException;
+import org.sawfly.glider.FinScale;
+import org.sawfly.glider.Glider;
+import org.sawfly.glider.TailplaneScale;
+
+/**
+ * Changes of the airframe that move other things along.
+ *
+ * @param cut       length cut off the boom [m]
+ * @param tailplane new area over old area of the tailplane [1]
+ * @param fin       new area over old area of the fin [1]
+ * @param cg        wanted balance point behind the wing's root leading edge [m]; NaN when none
+ * @param in        where it stands
+ */
+record Designs(double cut, double tailplane, double fin, double cg, In in) {
+    private static final Bounds FACTOR = between(0.1, 5).usually(0.5, 1.6);
+
+    static Designs read(In in) {
+        return new Designs(
+                in.map("boom", "the boom", b -> b.neutral("cut_mm", between(0, 2000).usually(0, 250), 0, "piece cut off, not the length left")),
+                in.map("tailplane", "the tailplane", t -> t.neutral("scale_area", FACTOR, 1, "new area over old")),
+                in.map("fin", "the fin", f -> f.neutral("scale_area", FACTOR, 1, "new area over old")),
+                in.map("ready_to_fly", "balance wanted after the change", r ->
+                        r.optional("cg_mm", between(1, 400).usually(40, 110), 69, "wanted balance point behind the root leading edge")),
+                in);
+    }
+
+    /**
+     * The glider with these made.
+     *
+     * @param read  the glider with all changed values of its file
+     * @param today before any change
+     * @param file  the changed file
+     */
+    Glider apply(Glider read, Glider today, In file, Options.Cut how) {
+        Glider glider = read;
+        try {
+            boolean tailsStood = glider.fin().x() == today.fin().x();
+            if (tailsStood && glider.boom().endX() != today.boom().endX()) {
+                glider = new BoomReplacement(glider.boom()).apply(glider.withBoom(today.boom()));
+            }
+            if (tailplane != 1) {
+                glider = new TailplaneScale(tailplane, given(read.tailplane().mass(), today.tailplane().mass())).apply(glider);
+            }
+            if (fin != 1) {
+                glider = new FinScale(fin, given(read.fin().mass(), today.fin().mass())).apply(glider);
+            }
+            return how.of(cut).apply(glider);
+        } catch (DesignException e) {
+            Place place = cut > 0 ? in.place("boom") : file.place("boom");
+            file.reading().problems().add(place, cut > 0 ? "boom.cut_mm" : "boom", e.getMessage(), "");
+            return read;
+        }
+    }
+
+    /** What is kept: a wanted balance point goes before all else. */
+    Keep keep(Keep said, Problems problems) {
+        if (Double.isNaN(cg)) {
+            return said == null ? Keep.NOTHING : said;
+        }
+        if (said == Keep.MARGIN || said == Keep.CG) {
+            problems.add(
+                    in.place("ready_to_fly"),
+                    "ready_to_fly.cg_mm",
+                    "a wanted CG and keep: " + Texts.word(said) + " are both given",
+                    "leave out keep");
+        }
+        return Keep.CG_AT;
+    }
+
+    /** A mass that a change gave along with the area. */
+    private static OptionalDouble given(double now, double before) {
+        return now == before ? OptionalDouble.empty() : OptionalDouble.of(now);
+    }
+}

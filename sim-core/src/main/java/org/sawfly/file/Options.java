@@ -1,0 +1,78 @@
+package org.sawfly.file;
+
+import static org.sawfly.file.Bounds.between;
+
+import java.util.List;
+import java.util.Locale;
+import org.sawfly.flight.PresetRule;
+import org.sawfly.flight.RebalanceRule.Keep;
+import org.sawfly.flight.RebalanceRule.Mover;
+import org.sawfly.glider.BoomCut;
+import org.sawfly.motion.Axes;
+
+/**
+ * How a study goes about its changes.
+ *
+ * @param cut    where and how the boom is cut
+ * @param keep   what is kept; null when not said
+ * @param with   what is moved for it
+ * @param preset what the launch preset is counted from
+ * @param axes   freedoms of motion
+ */
+record Options(Cut cut, Keep keep, List<Mover> with, PresetRule preset, Axes axes) {
+    /**
+     * How the boom is cut.
+     *
+     * @param where          at which end, or between
+     * @param x              place of a cut in the middle, forward positive [m]
+     * @param jointMass      [kg]
+     * @param tailplaneMoves whether it goes along with the fin
+     */
+    record Cut(BoomCut.Where where, double x, double jointMass, boolean tailplaneMoves) {
+        BoomCut of(double length) {
+            return new BoomCut(where, x, length, jointMass, tailplaneMoves);
+        }
+    }
+
+    private enum Tail {
+        MOVES_WITH_FIN,
+        STAYS
+    }
+
+    static Options read(In in) {
+        Cut cut = in.map("cut", "where the boom is cut, by boom.cut_mm", Options::cut);
+        Keep[] keep = new Keep[1];
+        List<Mover> with = in.map("rebalance", "what is kept after the change, and what is moved for it", r -> {
+            keep[0] = r.choice("keep", List.of(Keep.NOTHING, Keep.CG, Keep.MARGIN), null, "what stays as it is today");
+            return r.choices(
+                    "with",
+                    List.of(Mover.values()),
+                    List.of(Mover.BATTERY, Mover.NOSE_LEAD),
+                    "what is moved, in this order");
+        });
+        PresetRule preset = in.choice(
+                "preset", List.of(PresetRule.values()), PresetRule.FROM_NEW_CRUISE, "what the launch preset is counted from");
+        Axes axes = in.choice("axes", List.of(Axes.values()), Axes.PITCH_YAW, "freedoms of motion that are flown");
+        return new Options(cut, keep[0], with, preset, axes);
+    }
+
+    private static Cut cut(In in) {
+        BoomCut.Where at = in.choice("at", List.of(BoomCut.Where.values()), null, "which piece of the boom goes");
+        double behind = in.optional("behind_mm", between(0, 3000), 430, "front of the piece cut out of the middle");
+        Tail tail = in.choice("tailplane", List.of(Tail.values()), Tail.MOVES_WITH_FIN, "what the tailplane does at a rear cut");
+        double joint = in.optional("joint_g", between(0, 50).usually(0, 5), 0.5, "glue, cloth and sleeve that come in addition");
+        if (at == null) {
+            at = in.has("behind_mm") ? BoomCut.Where.MIDDLE : BoomCut.Where.REAR_END;
+        }
+        if (at == BoomCut.Where.MIDDLE && !in.has("behind_mm")) {
+            in.needed("behind_mm", "front of the piece cut out of the middle", "430");
+        }
+        if (at != BoomCut.Where.MIDDLE && in.has("behind_mm")) {
+            in.problem(
+                    "behind_mm", "has no meaning with at: " + at.name().toLowerCase(Locale.ROOT), "at: middle");
+        }
+        double usualJoint = at == BoomCut.Where.REAR_END ? 0.5e-3 : 2e-3;
+        joint = Double.isNaN(joint) ? usualJoint : joint;
+        return new Cut(at, Double.isNaN(behind) ? 0 : -behind, joint, tail == Tail.MOVES_WITH_FIN);
+    }
+}
