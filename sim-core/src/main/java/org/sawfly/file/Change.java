@@ -53,8 +53,10 @@ record Change(Node.Keys glider, Node.Keys launch, Node.Keys options, Node.Keys d
             String key = path.get(1);
             if (glider.get(section) instanceof Node.Keys inner && inner.get(key) != null) {
                 Node.Entry at = glider.entries().get(section);
-                Node.Keys taken = new Node.Keys(inner.place(), Map.of(key, inner.entries().get(key)));
-                design = Edit.over(design, new Node.Keys(tree.place(), Map.of(section, new Node.Entry(at.place(), taken))));
+                Node.Keys taken =
+                        new Node.Keys(inner.place(), Map.of(key, inner.entries().get(key)));
+                design = Edit.over(
+                        design, new Node.Keys(tree.place(), Map.of(section, new Node.Entry(at.place(), taken))));
                 Node.Keys left = inner.without(key);
                 glider = left.entries().isEmpty()
                         ? glider.without(section)

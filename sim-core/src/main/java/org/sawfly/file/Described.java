@@ -17,7 +17,7 @@ final class Described {
         NAMED_MAPS,
         LIST_OF_MAPS,
         LIST_OF_TEXTS,
-        RANGE,
+        RANGES,
         ANYTHING
     }
 

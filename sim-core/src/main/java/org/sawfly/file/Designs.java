@@ -3,11 +3,11 @@ package org.sawfly.file;
 import static org.sawfly.file.Bounds.between;
 
 import java.util.OptionalDouble;
-import org.sawfly.flight.RebalanceRule.Keep;
 import org.sawfly.glider.BoomReplacement;
 import org.sawfly.glider.DesignException;
 import org.sawfly.glider.FinScale;
 import org.sawfly.glider.Glider;
+import org.sawfly.glider.RebalanceRule.Keep;
 import org.sawfly.glider.TailplaneScale;
 
 /**
@@ -24,11 +24,21 @@ record Designs(double cut, double tailplane, double fin, double cg, In in) {
 
     static Designs read(In in) {
         return new Designs(
-                in.map("boom", "the boom", b -> b.neutral("cut_mm", between(0, 2000).usually(0, 250), 0, "piece cut off, not the length left")),
+                in.map(
+                        "boom",
+                        "the boom",
+                        b -> b.neutral(
+                                "cut_mm", between(0, 2000).usually(0, 250), 0, "piece cut off, not the length left")),
                 in.map("tailplane", "the tailplane", t -> t.neutral("scale_area", FACTOR, 1, "new area over old")),
                 in.map("fin", "the fin", f -> f.neutral("scale_area", FACTOR, 1, "new area over old")),
-                in.map("ready_to_fly", "balance wanted after the change", r ->
-                        r.optional("cg_mm", between(1, 400).usually(40, 110), 69, "wanted balance point behind the root leading edge")),
+                in.map(
+                        "ready_to_fly",
+                        "balance wanted after the change",
+                        r -> r.optional(
+                                "cg_mm",
+                                between(1, 400).usually(40, 110),
+                                69,
+                                "wanted balance point behind the root leading edge")),
                 in);
     }
 
@@ -47,7 +57,10 @@ record Designs(double cut, double tailplane, double fin, double cg, In in) {
                 glider = new BoomReplacement(glider.boom()).apply(glider.withBoom(today.boom()));
             }
             if (tailplane != 1) {
-                glider = new TailplaneScale(tailplane, given(read.tailplane().mass(), today.tailplane().mass())).apply(glider);
+                glider = new TailplaneScale(
+                                tailplane,
+                                given(read.tailplane().mass(), today.tailplane().mass()))
+                        .apply(glider);
             }
             if (fin != 1) {
                 glider = new FinScale(fin, given(read.fin().mass(), today.fin().mass())).apply(glider);

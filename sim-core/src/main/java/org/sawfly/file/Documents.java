@@ -154,8 +154,7 @@ final class Documents {
         return null;
     }
 
-    /** The bytes of a file, at most one more than is accepted; null after a problem. */
-    byte[] bytes(Path path, Place place, String keyPath) {
+    private byte[] bytes(Path path, Place place, String keyPath) {
         if (Files.isDirectory(path)) {
             problems.add(place, keyPath, path + " is a folder, not a file", "");
             return null;
@@ -174,7 +173,7 @@ final class Documents {
     }
 
     /** The file in the same folder, or in one beside or above it, that was probably meant. */
-    private static String neighbour(Path path) {
+    static String neighbour(Path path) {
         Path absolute = path.toAbsolutePath().normalize();
         Path name = absolute.getFileName();
         Path folder = absolute.getParent();

@@ -13,6 +13,7 @@ import org.sawfly.glider.Glider;
 import org.sawfly.glider.Part;
 import org.sawfly.glider.Pod;
 import org.sawfly.glider.Tailplane;
+import org.sawfly.motion.NoTrimException;
 import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Unit;
 
@@ -126,7 +127,14 @@ final class GliderReader {
         if (in.reading().problems().any()) {
             return 0;
         }
-        double found = cruise.of(glider, corrections, settings.cruiseCamber());
+        double found;
+        try {
+            found = cruise.of(glider, corrections, settings.cruiseCamber());
+        } catch (NoTrimException e) {
+            in.problem(
+                    "tailplane", "no decalage is found that trims the cruise: " + e.getMessage(), "decalage_deg: 1.2");
+            return 0;
+        }
         double degrees = Unit.DEGREE.fromSi(found);
         in.reading()
                 .assume(new Assumed(

@@ -23,6 +23,7 @@ final class In {
     private final String path;
     private final Described described;
     private final Set<String> asked = new LinkedHashSet<>();
+    private final List<In> quietly = new ArrayList<>();
 
     private In(Reading reading, Node.Keys node, String path, Described described) {
         this.reading = reading;
@@ -242,10 +243,33 @@ final class In {
         return take(key);
     }
 
+    /** A map whose keys are those of another file, as it stands; empty when left out. */
+    Node.Keys free(String key, String words) {
+        Node value = anything(key, Described.Kind.ANYTHING, "", words);
+        if (value == null || value instanceof Node.Keys) {
+            return value == null ? nothing(place(key)) : (Node.Keys) value;
+        }
+        problem(key, "keys with values are needed here, not " + value.words(), "");
+        return nothing(place(key));
+    }
+
+    /** Some of the keys as they stand, for a reader that comes later. */
+    Node.Keys keysOf(String... keys) {
+        return Edit.only(node, Set.of(keys), true);
+    }
+
+    /** The same map, described alike, whose problems and assumptions nobody hears of. */
+    In quiet() {
+        In quiet = new In(new Reading(), node, path, described);
+        quietly.add(quiet);
+        return quiet;
+    }
+
     /** All keys that stand here and have not been asked for. */
     Set<String> rest() {
         Set<String> rest = new LinkedHashSet<>(node.entries().keySet());
         rest.removeAll(asked);
+        quietly.forEach(other -> rest.removeAll(other.asked));
         return rest;
     }
 

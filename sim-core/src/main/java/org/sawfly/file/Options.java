@@ -5,9 +5,9 @@ import static org.sawfly.file.Bounds.between;
 import java.util.List;
 import java.util.Locale;
 import org.sawfly.flight.PresetRule;
-import org.sawfly.flight.RebalanceRule.Keep;
-import org.sawfly.flight.RebalanceRule.Mover;
 import org.sawfly.glider.BoomCut;
+import org.sawfly.glider.CgSetting.Means;
+import org.sawfly.glider.RebalanceRule.Keep;
 import org.sawfly.motion.Axes;
 
 /**
@@ -19,7 +19,7 @@ import org.sawfly.motion.Axes;
  * @param preset what the launch preset is counted from
  * @param axes   freedoms of motion
  */
-record Options(Cut cut, Keep keep, List<Mover> with, PresetRule preset, Axes axes) {
+record Options(Cut cut, Keep keep, List<Means> with, PresetRule preset, Axes axes) {
     /**
      * How the boom is cut.
      *
@@ -42,16 +42,19 @@ record Options(Cut cut, Keep keep, List<Mover> with, PresetRule preset, Axes axe
     static Options read(In in) {
         Cut cut = in.map("cut", "where the boom is cut, by boom.cut_mm", Options::cut);
         Keep[] keep = new Keep[1];
-        List<Mover> with = in.map("rebalance", "what is kept after the change, and what is moved for it", r -> {
+        List<Means> with = in.map("rebalance", "what is kept after the change, and what is moved for it", r -> {
             keep[0] = r.choice("keep", List.of(Keep.NOTHING, Keep.CG, Keep.MARGIN), null, "what stays as it is today");
             return r.choices(
                     "with",
-                    List.of(Mover.values()),
-                    List.of(Mover.BATTERY, Mover.NOSE_LEAD),
+                    List.of(Means.values()),
+                    List.of(Means.BATTERY, Means.NOSE_LEAD),
                     "what is moved, in this order");
         });
         PresetRule preset = in.choice(
-                "preset", List.of(PresetRule.values()), PresetRule.FROM_NEW_CRUISE, "what the launch preset is counted from");
+                "preset",
+                List.of(PresetRule.values()),
+                PresetRule.FROM_NEW_CRUISE,
+                "what the launch preset is counted from");
         Axes axes = in.choice("axes", List.of(Axes.values()), Axes.PITCH_YAW, "freedoms of motion that are flown");
         return new Options(cut, keep[0], with, preset, axes);
     }
@@ -59,8 +62,10 @@ record Options(Cut cut, Keep keep, List<Mover> with, PresetRule preset, Axes axe
     private static Cut cut(In in) {
         BoomCut.Where at = in.choice("at", List.of(BoomCut.Where.values()), null, "which piece of the boom goes");
         double behind = in.optional("behind_mm", between(0, 3000), 430, "front of the piece cut out of the middle");
-        Tail tail = in.choice("tailplane", List.of(Tail.values()), Tail.MOVES_WITH_FIN, "what the tailplane does at a rear cut");
-        double joint = in.optional("joint_g", between(0, 50).usually(0, 5), 0.5, "glue, cloth and sleeve that come in addition");
+        Tail tail = in.choice(
+                "tailplane", List.of(Tail.values()), Tail.MOVES_WITH_FIN, "what the tailplane does at a rear cut");
+        double joint = in.optional(
+                "joint_g", between(0, 50).usually(0, 5), 0.5, "glue, cloth and sleeve that come in addition");
         if (at == null) {
             at = in.has("behind_mm") ? BoomCut.Where.MIDDLE : BoomCut.Where.REAR_END;
         }
@@ -68,8 +73,7 @@ record Options(Cut cut, Keep keep, List<Mover> with, PresetRule preset, Axes axe
             in.needed("behind_mm", "front of the piece cut out of the middle", "430");
         }
         if (at != BoomCut.Where.MIDDLE && in.has("behind_mm")) {
-            in.problem(
-                    "behind_mm", "has no meaning with at: " + at.name().toLowerCase(Locale.ROOT), "at: middle");
+            in.problem("behind_mm", "has no meaning with at: " + at.name().toLowerCase(Locale.ROOT), "at: middle");
         }
         double usualJoint = at == BoomCut.Where.REAR_END ? 0.5e-3 : 2e-3;
         joint = Double.isNaN(joint) ? usualJoint : joint;

@@ -4,16 +4,17 @@ import static org.sawfly.file.Bounds.above;
 import static org.sawfly.file.Bounds.between;
 
 import org.sawfly.section.Section;
-import org.sawfly.section.SectionEstimate;
 import org.sawfly.section.SectionShape;
 
 /** Sections: from a table of one's own, by name from those that come along, or estimated from thickness and camber. */
 final class Sections {
     /** Where tables are found; the same table must come back for the same name. */
-    @FunctionalInterface
     interface Tables {
         /** The table of that name, or null after a problem. */
         Section table(In in, String key, String name);
+
+        /** The estimate of a shape. */
+        Section estimate(SectionShape shape);
     }
 
     /**
@@ -53,7 +54,7 @@ final class Sections {
                     thick, "thick_pct", usual.thick / 100, 0.5, "thickness of the section " + usual.words);
             camber = section.orAssume(
                     camber, "camber_pct", usual.camber / 100, 0.4, "camber of the section " + usual.words);
-            return new SectionEstimate(SectionShape.of(thick, camber, flapChord));
+            return tables.estimate(SectionShape.of(thick, camber, flapChord));
         });
     }
 

@@ -1,63 +1,65 @@
 package org.sawfly.file;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import org.sawfly.section.Section;
+import org.sawfly.section.SectionEstimate;
+import org.sawfly.section.SectionShape;
+import org.sawfly.section.SectionTable;
 
-/** Finds section tables: a CSV file beside the file that names it, or one that comes along, by name. Each is read once. */
+/**
+ * Finds section tables: a CSV file beside the file that names it, one that comes along, by name, or the estimate of a
+ * shape. Each is made once and the same one given back, for a wing is known by its tables.
+ */
 final class TableFiles implements Sections.Tables {
-    private static final String ALONG = "/org/sawfly/airfoil/";
     private static final String ENDING = ".csv";
 
-    private final Map<String, Section> tables = new ConcurrentHashMap<>();
+    private final Map<String, SectionTable> read = new ConcurrentHashMap<>();
+    private final Map<SectionShape, SectionTable> estimated = new ConcurrentHashMap<>();
 
     @Override
-    public Section table(In in, String key, String name) {
-        Path from = Path.of(in.place(key).file());
-        boolean file = name.endsWith(ENDING);
-        Path path = file ? new Documents(in.reading().problems()).resolved(from, name, in.place(key), in.pathOf(key)) : null;
-        if (file && path == null) {
-            return null;
-        }
-        String known = file ? path.toAbsolutePath().normalize().toString() : name;
-        Section table = tables.get(known);
+    public SectionTable estimate(SectionShape shape) {
+        return estimated.computeIfAbsent(shape, s -> new SectionEstimate(s).table());
+    }
+
+    @Override
+    public SectionTable table(In in, String key, String name) {
+        return name.endsWith(ENDING) ? ofFile(in, key, name) : ofName(in, key, name);
+    }
+
+    private SectionTable ofName(In in, String key, String name) {
+        SectionTable table = read.get(name);
         if (table == null) {
-            byte[] bytes = file ? ofFile(path, in, key) : ofName(name, in, key);
-            table = bytes == null ? null : TableText.read(Source.of(file ? path.toString() : name, bytes, in.reading().problems()), in, key);
-            if (table != null) {
-                Section before = tables.putIfAbsent(known, table);
-                table = before == null ? table : before;
-            }
+            table = kept(name, SectionFile.named(name, in.reading().problems()));
+        }
+        if (table == null) {
+            in.problem(key, "no section table of that name comes along", "a file: " + Ascii.printable(name) + ENDING);
         }
         return table;
     }
 
-    private static byte[] ofFile(Path path, In in, String key) {
-        return new Documents(in.reading().problems()).bytes(path, in.place(key), in.pathOf(key));
+    private SectionTable ofFile(In in, String key, String name) {
+        Problems problems = in.reading().problems();
+        Path from = Path.of(in.place(key).file());
+        Path path = new Documents(problems).resolved(from, name, in.place(key), in.pathOf(key));
+        if (path == null) {
+            return null;
+        }
+        if (!Files.isRegularFile(path)) {
+            in.problem(key, "there is no file " + path, Documents.neighbour(path));
+            return null;
+        }
+        String known = path.toAbsolutePath().normalize().toString();
+        SectionTable table = read.get(known);
+        return table == null ? kept(known, SectionFile.read(path, problems)) : table;
     }
 
-    private static byte[] ofName(String name, In in, String key) {
-        if (!name.matches("[a-z0-9-]+")) {
-            in.problem(key, "is no name of a table", "the name of a file, ending in .csv");
+    private SectionTable kept(String name, SectionTable table) {
+        if (table == null) {
             return null;
         }
-        try (InputStream stream = TableFiles.class.getResourceAsStream(ALONG + name + ENDING)) {
-            if (stream == null) {
-                Path near = Path.of(name + ENDING);
-                in.problem(
-                        key,
-                        "no section table " + name + " comes along",
-                        Files.exists(near) ? name + ENDING : "a file: " + name + ENDING);
-                return null;
-            }
-            return stream.readAllBytes();
-        } catch (IOException e) {
-            in.problem(key, name + " cannot be read", "");
-            return null;
-        }
+        SectionTable before = read.putIfAbsent(name, table);
+        return before == null ? table : before;
     }
 }

@@ -170,7 +170,7 @@ class GliderReaderTest {
     }
 
     private static GliderReader reader() {
-        return new GliderReader((in, key, name) -> null, (glider, corrections, camber) -> DECALAGE);
+        return new GliderReader(new TableFiles(), (glider, corrections, camber) -> DECALAGE);
     }
 
     private GliderReader.Read read(String file) {

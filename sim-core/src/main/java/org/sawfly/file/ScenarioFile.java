@@ -1,0 +1,206 @@
+package org.sawfly.file;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.sawfly.flight.Scenario;
+import org.sawfly.glider.Glider;
+import org.sawfly.glider.RebalanceRule;
+import org.sawfly.study.Scenarios;
+import org.sawfly.study.Setting;
+
+/**
+ * A glider file and a launch file, read once, from which scenarios are made: each by laying its settings over the trees
+ * and reading them again, with what weighing and balancing found of today's glider held. Immutable; for any thread.
+ */
+public final class ScenarioFile implements Scenarios {
+    private static final String USUAL_LAUNCH = "launch: usual thrower\n";
+
+    private final Node.Keys glider;
+    private final Node.Keys launch;
+    private final Change change;
+    private final Sources sources;
+    private final GliderReader.Read today;
+    private final Glider calibratedWith;
+
+    /** What all scenarios of a file share. */
+    private record Sources(
+            TableFiles tables, GliderReader.CruiseDecalage cruise, List<Assumed> assumed, List<Problem> doubts) {}
+
+    private ScenarioFile(
+            Node.Keys glider,
+            Node.Keys launch,
+            Change change,
+            Sources sources,
+            GliderReader.Read today,
+            Glider calibratedWith) {
+        this.glider = glider;
+        this.launch = launch;
+        this.change = change;
+        this.sources = sources;
+        this.today = today;
+        this.calibratedWith = calibratedWith;
+    }
+
+    /**
+     * Reads a glider with its launch.
+     *
+     * @param glider file
+     * @param launch file; null for the usual thrower, all of whose numbers are listed as assumed
+     * @throws InputException with everything that is wrong in either
+     */
+    public static ScenarioFile open(Path glider, Path launch) {
+        Reading reading = new Reading();
+        Documents documents = new Documents(reading.problems());
+        Documents.Document gliderFile = documents.of(Documents.Kind.GLIDER, glider);
+        Documents.Document launchFile = launch == null ? null : documents.of(Documents.Kind.LAUNCH, launch);
+        ScenarioFile file = open(documents, reading, gliderFile, launchFile);
+        reading.problems().throwIfAny();
+        return file;
+    }
+
+    /** Reads both, with problems where others collect them; null when the glider could not be read at all. */
+    static ScenarioFile open(
+            Documents documents, Reading reading, Documents.Document gliderFile, Documents.Document launchFile) {
+        TableFiles tables = new TableFiles();
+        GliderReader.CruiseDecalage cruise = new TrimmedDecalage();
+        Node.Keys launchTree = launchFile == null
+                ? (Node.Keys) TreeReader.read(Source.of("usual launch", USUAL_LAUNCH), reading.problems())
+                : launchFile.tree();
+        LaunchReader.Read launch = In.read(launchTree, reading, LaunchReader::read);
+        if (gliderFile == null) {
+            return null;
+        }
+        GliderReader.Read today = In.read(gliderFile.tree(), reading, new GliderReader(tables, cruise)::read);
+        Glider seenWith = today.glider();
+        if (launch.calibratedWith() != null && launchFile != null) {
+            Documents.Document other = documents.referred(
+                    Documents.Kind.GLIDER, launchFile.path(), launch.calibratedWith(), launch.in(), "calibrated_with");
+            if (other != null && other != gliderFile) {
+                seenWith = In.read(
+                                other.tree(), new Reading(reading.problems()), new GliderReader(tables, cruise)::read)
+                        .glider();
+            }
+        }
+        checkHand(launch, today.glider(), reading.problems());
+        Change none = Change.none(gliderFile.tree().place());
+        List<Problem> doubts = reading.problems().doubts();
+        Sources sources = new Sources(tables, cruise, reading.assumed(), doubts);
+        return new ScenarioFile(gliderFile.tree(), launchTree, none, sources, today, seenWith);
+    }
+
+    /** The same files with a change that all scenarios have. */
+    ScenarioFile changed(Change more) {
+        return new ScenarioFile(glider, launch, change.and(more), sources, today, calibratedWith);
+    }
+
+    @Override
+    public Scenario with(List<Setting> settings) {
+        Reading reading = new Reading();
+        Change all = change;
+        for (Setting setting : settings) {
+            Change more = Settings.change(setting, reading.problems());
+            all = more == null ? all : all.and(more);
+        }
+        Scenario scenario = read(all, reading);
+        reading.problems().throwIfAny();
+        return scenario;
+    }
+
+    /** Reads a scenario only to hear what is wrong with it. */
+    void tryOut(List<Setting> settings, Problems problems) {
+        Change all = change;
+        for (Setting setting : settings) {
+            Change more = Settings.change(setting, problems);
+            all = more == null ? all : all.and(more);
+        }
+        read(all, new Reading(problems));
+    }
+
+    /** The scenario of a change, as best it can be read. */
+    Scenario read(Change all, Reading reading) {
+        refuseWeight(all, reading.problems());
+        Designs designs = In.read(all.design(), reading, Designs::read);
+        Options options = In.read(all.options(), reading, Options::read);
+        LaunchReader.Read throwing = In.read(Edit.over(launch, all.launch()), reading, LaunchReader::read);
+        GliderReader reader = new GliderReader(sources.tables, sources.cruise, today.held());
+        GliderReader.Read[] read = new GliderReader.Read[1];
+        Glider changed = In.read(Edit.over(glider, all.glider()), reading, in -> {
+            read[0] = reader.read(in);
+            Glider made = designs.apply(read[0].glider(), today.glider(), in, options.cut());
+            Overlap.check(in, made);
+            return made;
+        });
+        checkHand(throwing, changed, reading.problems());
+        double wanted = designs.cg();
+        RebalanceRule rule =
+                new RebalanceRule(designs.keep(options.keep(), reading.problems()), options.with(), wanted);
+        return new Scenario(
+                changed,
+                today.glider(),
+                calibratedWith,
+                rule,
+                throwing.launch(),
+                read[0].settings(),
+                options.preset(),
+                read[0].corrections(),
+                options.axes());
+    }
+
+    /** The glider as it is today. */
+    public Glider today() {
+        return today.glider();
+    }
+
+    /** Weight on the scale as it leaves the hand [kg]; NaN when not given. */
+    public double weighedMass() {
+        return today.balance().mass();
+    }
+
+    /** Balance point as measured, forward positive [m]; NaN when not given. */
+    public double weighedCgX() {
+        return today.balance().cgX();
+    }
+
+    /** What was seen in flight. */
+    public Seen seen() {
+        return today.seen();
+    }
+
+    /** What nobody gave and what stands in for it. */
+    public List<Assumed> assumed() {
+        return sources.assumed;
+    }
+
+    /** What is unusual and accepted. */
+    public List<Problem> doubts() {
+        return sources.doubts;
+    }
+
+    /** Whether the usual thrower stands in for a launch file. */
+    public boolean usualLaunch() {
+        return launch.place().file().equals("usual launch");
+    }
+
+    private static void refuseWeight(Change all, Problems problems) {
+        if (all.glider().get("ready_to_fly") instanceof Node.Keys ready && ready.get("mass_g") != null) {
+            problems.add(
+                    ready.entries().get("mass_g").place(),
+                    "ready_to_fly.mass_g",
+                    "cannot be changed: what a version weighs follows from its parts",
+                    "parts.ballast: {mass_g: 20, behind_mm: 69}");
+        }
+    }
+
+    private static void checkHand(LaunchReader.Read launch, Glider glider, Problems problems) {
+        if (launch.launch().thrower().hand() != glider.wing().peg()) {
+            String hand = Texts.word(launch.launch().thrower().hand());
+            String peg = hand.equals("right") ? "left" : "right";
+            problems.add(
+                    launch.in().place("hand"),
+                    "thrower.hand",
+                    "a " + hand + "-hander holds the " + peg + " tip; the peg of " + glider.name()
+                            + " is at the other one",
+                    "wing.peg_tip: " + peg + " in the glider's file");
+        }
+    }
+}

@@ -1,0 +1,164 @@
+package org.sawfly.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.sawfly.flight.PresetRule;
+import org.sawfly.flight.Scenario;
+import org.sawfly.glider.BoomCut;
+import org.sawfly.glider.CgSetting.Means;
+import org.sawfly.glider.Glider;
+import org.sawfly.glider.MassProperties;
+import org.sawfly.glider.RebalanceRule.Keep;
+import org.sawfly.study.Setting;
+
+class ScenarioFileTest {
+    private static final Path SCENARIOS = Path.of("../scenarios");
+    private static final ScenarioFile PLOVER =
+            ScenarioFile.open(SCENARIOS.resolve("plover.yaml"), SCENARIOS.resolve("club.yaml"));
+
+    @Test
+    void todayWithoutSettingsIsTheGliderOfTheFile() {
+        Scenario scenario = PLOVER.with(List.of());
+        assertThat(scenario.glider()).isEqualTo(PLOVER.today());
+        assertThat(scenario.today()).isEqualTo(PLOVER.today());
+        assertThat(scenario.calibratedWith()).isEqualTo(PLOVER.today());
+        assertThat(scenario.rebalance().keep()).isEqualTo(Keep.NOTHING);
+        assertThat(scenario.presetRule()).isEqualTo(PresetRule.FROM_NEW_CRUISE);
+        assertThat(scenario.launch().thrower().usualHeight()).isEqualTo(41);
+        assertThat(scenario.launch().preset().elevatorUp()).isCloseTo(0.0008, within(1e-12));
+        assertThat(scenario.settings().cruiseCamber()).isCloseTo(0.001, within(1e-12));
+        assertThat(PLOVER.assumed())
+                .extracting(Assumed::path)
+                .containsOnlyOnce("thrower.arm_mass_kg", "release.height_m");
+    }
+
+    @Test
+    void cutsTheBoomAsTheGliderPackageDoes() {
+        Glider cut = with("boom.cut_mm=40", "rebalance.keep=margin").glider();
+        assertThat(cut).isEqualTo(BoomCut.atRearEnd(0.04, 0.0005).apply(PLOVER.today()));
+    }
+
+    @Test
+    void cutIsDescribedByItsOwnSection() {
+        Glider cut = with("boom.cut_mm=40", "cut.at=middle", "cut.behind_mm=430", "cut.joint_g=2")
+                .glider();
+        assertThat(cut).isEqualTo(new BoomCut(BoomCut.Where.MIDDLE, -0.43, 0.04, 0.002, true).apply(PLOVER.today()));
+    }
+
+    @Test
+    void aLighterTailplaneIsNotSwallowedByTheWeighing() {
+        Glider lighter = with("tailplane.mass_g=5.2").glider();
+        assertThat(MassProperties.of(lighter).mass()).isCloseTo(0.2302, within(1e-9));
+        Glider few = ScenarioFile.open(SCENARIOS.resolve("plover-ten-numbers.yaml"), null)
+                .with(List.of(new Setting("parts.ballast", "{mass_g: 10, behind_mm: 69}")))
+                .glider();
+        assertThat(MassProperties.of(few).mass()).isLessThan(0.2414 + 1e-9);
+    }
+
+    @Test
+    void scaledTailplaneTakesTheMassGivenWithIt() {
+        Glider scaled =
+                with("tailplane.scale_area=0.85", "tailplane.mass_g=5.2").glider();
+        assertThat(scaled.tailplane().mass()).isCloseTo(0.0052, within(1e-12));
+        assertThat(scaled.tailplane().planform().area())
+                .isCloseTo(0.85 * PLOVER.today().tailplane().planform().area(), within(1e-9));
+        Glider byArea = with("tailplane.scale_area=0.85").glider();
+        assertThat(byArea.tailplane().mass()).isCloseTo(0.85 * 0.0064, within(1e-12));
+    }
+
+    @Test
+    void aWantedCgIsARuleOfRebalancing() {
+        Scenario scenario = with("ready_to_fly.cg_mm=72", "rebalance.with=[nose_lead]");
+        assertThat(scenario.rebalance().keep()).isEqualTo(Keep.CG_AT);
+        assertThat(scenario.rebalance().wantedCg()).isCloseTo(0.072, within(1e-12));
+        assertThat(scenario.rebalance().with()).containsExactly(Means.NOSE_LEAD);
+        assertThat(scenario.glider()).isEqualTo(PLOVER.today());
+    }
+
+    @Test
+    void anotherBoomTakesTheTailsAlong() {
+        Glider longer = with("boom.end_behind_mm=820").glider();
+        assertThat(longer.fin().x()).isCloseTo(PLOVER.today().fin().x() - 0.03, within(1e-12));
+        assertThat(longer.parts().get("tailplane mount").place().x()).isCloseTo(-0.694, within(1e-12));
+    }
+
+    @Test
+    void launchCorrectionsAndAirAreSetTheSameWay() {
+        Scenario scenario = with(
+                "thrower.release_speed_mps=33",
+                "air.wind_mps=2",
+                "preset.elevator_down_mm=1",
+                "correction.drag_pct=110",
+                "preset=best_for_each");
+        assertThat(scenario.launch().thrower().releaseSpeed()).isEqualTo(33);
+        assertThat(scenario.launch().thrower().usualHeight()).isNaN();
+        assertThat(scenario.launch().weather().wind()).isEqualTo(2);
+        assertThat(scenario.launch().preset().elevatorUp()).isCloseTo(-0.001, within(1e-12));
+        assertThat(scenario.corrections().drag().wing()).isCloseTo(1.1, within(1e-12));
+        assertThat(scenario.presetRule()).isEqualTo(PresetRule.BEST_FOR_EACH);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "boom.cut_mm=900            | boom.cut_mm | too long",
+                "boom.cut_mm=-40            | boom.cut_mm | out of range",
+                "boom.cut_mm=40mm           | boom.cut_mm | a number is needed",
+                "boom.cut=40                | boom.cut | unknown key",
+                "stab.area_dm2=2            | stab | unknown key",
+                "ready_to_fly.mass_g=250    | ready_to_fly.mass_g | cannot be changed",
+                "thrower.release_speed_mps=0   | thrower.release_speed_mps | out of range",
+                "thrower.release_speed_mps=300 | thrower.release_speed_mps | out of range",
+                "thrower.hand=left          | thrower.hand | holds the right tip",
+                "cut.at=middle              | cut.behind_mm | is needed",
+                "rebalance.keep=balance     | rebalance.keep | one of nothing, cg, margin",
+                "tailplane.scale_area=0     | tailplane.scale_area | out of range",
+                "wing.stations=[{out_mm: 0, chord_mm: 1}] | wing.stations[1].chord_mm | out of range",
+            })
+    void refusesASettingWithTheFilesOwnMessage(String setting, String path, String what) {
+        int equals = setting.indexOf('=');
+        Setting one = new Setting(setting.substring(0, equals), setting.substring(equals + 1));
+        assertThatThrownBy(() -> PLOVER.with(List.of(one)))
+                .isInstanceOfSatisfying(
+                        InputException.class,
+                        e -> assertThat(e.problems()).anySatisfy(problem -> {
+                            assertThat(problem.path()).isEqualTo(path);
+                            assertThat(problem.what()).contains(what);
+                        }));
+    }
+
+    @Test
+    void assumedDecalageTrimsTheCruise() {
+        ScenarioFile few = ScenarioFile.open(SCENARIOS.resolve("plover-ten-numbers.yaml"), null);
+        double decalage = Math.toDegrees(few.today().tailplane().decalage());
+        assertThat(few.assumed())
+                .extracting(Assumed::path)
+                .contains("tailplane.decalage_deg", "thrower.usual_height_m");
+        assertThat(few.usualLaunch()).isTrue();
+        assertThat(decalage).isBetween(-0.5, 3.0);
+        assertThat(few.with(List.of(new Setting("boom.cut_mm", "40")))
+                        .glider()
+                        .tailplane()
+                        .decalage())
+                .isEqualTo(few.today().tailplane().decalage());
+    }
+
+    @Test
+    void reportsAllFilesAtOnce() {
+        assertThatThrownBy(() -> ScenarioFile.open(Path.of("nowhere.yaml"), Path.of("nothing.yaml")))
+                .isInstanceOfSatisfying(
+                        InputException.class, e -> assertThat(e.problems()).hasSize(2));
+    }
+
+    private static Scenario with(String... settings) {
+        return PLOVER.with(Settings.parse(String.join(",", settings), "--change"));
+    }
+}
