@@ -145,6 +145,11 @@ final class Bodies {
         return sum;
     }
 
+    /** 2 (k2 - k1) volume of the pod: the slope of its nose-up moment over dynamic pressure [m3/rad]. */
+    double munkMoment() {
+        return 2 * munkVolume;
+    }
+
     private double skin(double speed, double kinematicViscosity) {
         return 0.074 * Math.pow(kinematicViscosity / (length * Math.max(speed, SLOWEST)), 0.2);
     }

@@ -243,6 +243,16 @@ public final class TailVolumeModel implements AeroModel {
         return 0.5 * density * speed * speed * area * tailplaneSlope(speed);
     }
 
+    /** Height of the wing's mean chord over the CG as a place, down positive [m]. */
+    public double wingHeight() {
+        return parts.wing().right().place().z();
+    }
+
+    /** Slope of the pod's nose-up moment with the angle of attack over dynamic pressure, 2 (k2 - k1) volume [m3/rad]. */
+    public double podMoment() {
+        return parts.bodies().munkMoment();
+    }
+
     /** Drag area of pod, boom and peg in straight flight at a speed [m2]. */
     public double bodyDragArea(double speed) {
         return parts.bodies().dragArea(speed, Atmosphere.STANDARD.kinematicViscosity(0));
