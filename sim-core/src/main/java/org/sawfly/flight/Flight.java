@@ -7,6 +7,7 @@ import java.util.Map;
 import org.sawfly.aero.Loss;
 import org.sawfly.air.Standard;
 import org.sawfly.motion.Axes;
+import org.sawfly.motion.FieldAir;
 import org.sawfly.motion.Glide;
 import org.sawfly.motion.IntegrationException;
 import org.sawfly.motion.Integrator;
@@ -33,7 +34,6 @@ public final class Flight {
 
     private final FlightPlan plan;
     private final Craft craft;
-    private final Field field;
     private final Pilot pilot;
     private final RigidBody body;
     private final Integrator integrator;
@@ -54,13 +54,13 @@ public final class Flight {
     private Flight(FlightPlan plan, FlightLog log) {
         this.plan = plan;
         this.craft = plan.craft();
-        this.field = new Field(plan.launch().weather());
+        FieldAir field = plan.launch().weather().field();
         this.pilot = new Pilot(craft, plan.launch(), plan.presetElevator(), plan.axes() == Axes.PITCH_YAW);
         this.body = new RigidBody(
                 craft.mass().mass(),
                 craft.mass().inertia(),
                 craft.model(),
-                field.ground().density() / Standard.DENSITY,
+                field.apparentDensity(),
                 plan.axes(),
                 field,
                 pilot);
@@ -101,13 +101,13 @@ public final class Flight {
 
     private void letGo() {
         Launch launch = plan.launch();
-        double wind = field.windAt(launch.releaseHeight());
+        double wind = launch.weather().windAt(launch.releaseHeight());
         double airspeed = ReleaseState.airspeed(plan.releaseSpeed(), launch.releaseClimb(), wind);
         double[] servos = {
             plan.presetElevator(), Pilot.presetCamber(craft, launch), 0, Pilot.presetRudder(craft, launch)
         };
         boolean yawing = plan.axes() != Axes.PITCH;
-        release = new ReleaseSolver(craft, launch, field.ground())
+        release = new ReleaseSolver(craft, launch, launch.weather().ground())
                 .solve(plan.releaseSpeed(), airspeed, plan.yawRate(), servos[0], servos[1], servos[3], yawing);
         ReleaseState.write(launch, release, wind, servos, state);
         body.settle(0, state);

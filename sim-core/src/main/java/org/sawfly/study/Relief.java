@@ -5,7 +5,6 @@ import java.util.Map;
 import org.sawfly.aero.Corrections;
 import org.sawfly.aero.DragFactors;
 import org.sawfly.flight.Craft;
-import org.sawfly.flight.Field;
 import org.sawfly.flight.Flight;
 import org.sawfly.flight.FlightPlan;
 import org.sawfly.flight.Scenario;
@@ -66,7 +65,7 @@ public final class Relief {
                 relieved,
                 bench.models(),
                 scenario.settings(),
-                new Field(plan.launch().weather()).ground());
+                plan.launch().weather().ground());
         FlightPlan flown = new FlightPlan(
                 craft,
                 plan.launch(),

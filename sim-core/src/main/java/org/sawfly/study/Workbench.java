@@ -7,7 +7,6 @@ import org.sawfly.aero.Models;
 import org.sawfly.air.Air;
 import org.sawfly.flight.Craft;
 import org.sawfly.flight.Deflections;
-import org.sawfly.flight.Field;
 import org.sawfly.flight.Flight;
 import org.sawfly.flight.FlightLog;
 import org.sawfly.flight.FlightPlan;
@@ -71,7 +70,7 @@ public final class Workbench {
     }
 
     private Result work(Scenario scenario, FlightLog log) {
-        Air air = new Field(scenario.launch().weather()).ground();
+        Air air = scenario.launch().weather().ground();
         Rebalanced rebalanced = rebalance(scenario, air);
         Craft craft = craft(rebalanced.glider(), scenario, air);
         ThrowReference reference = reference(scenario, air);

@@ -54,7 +54,7 @@ public final class Demo {
     }
 
     public static Craft craft(Glider glider, Corrections corrections) {
-        return Craft.of(glider, corrections, MODELS, SETTINGS, new Field(CALM).ground());
+        return Craft.of(glider, corrections, MODELS, SETTINGS, CALM.ground());
     }
 
     public static Craft craft() {
