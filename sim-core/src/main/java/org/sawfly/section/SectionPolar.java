@@ -20,9 +20,14 @@ final class SectionPolar {
 
     /** Camber [%] at which the lost lift of a cambered section is fully there and the dead zone of a symmetric one is gone. */
     private static final double LITTLE_CAMBER = 1.2;
-    /** Dead zone of symmetric sections: size [1] at L = 0, growth towards low Re, half width [deg]; NACA 0009 measured. */
+    /**
+     * Dead zone of symmetric sections: size [1] at L = 0 and 9 % thickness, growth towards low Re, half width [deg]; NACA 0009
+     * measured. It is the flow leaving the thick rear of the section, so it goes with the square of the thickness: a 2 % plate
+     * measured in the same tunnel (Selig, Donovan and Fraser, Airfoils at Low Speeds, 1989) has none.
+     */
     private static final double DEAD = 0.022;
 
+    private static final double DEAD_THICKNESS = 9;
     private static final double DEAD_RE = 1.3;
     private static final double DEAD_WIDTH = 1.3;
 
@@ -93,7 +98,7 @@ final class SectionPolar {
         this.loss = c.get(Lift.LOSS) * Math.exp(-c.get(Lift.LOSS_RE) * low) * some;
         this.close = c.get(Lift.CLOSE) - c.get(Lift.CLOSE_RE) * low;
         this.closeWidth = c.get(Lift.CLOSE_WIDTH);
-        this.dead = DEAD * Math.exp(-DEAD_RE * low) * (1 - some * some);
+        this.dead = DEAD * square(thickness / DEAD_THICKNESS) * Math.exp(-DEAD_RE * low) * (1 - some * some);
 
         double delayDeg = Unit.DEGREE.fromSi(delay);
         double stall = c.get(Lift.STALL) + c.get(Lift.STALL_THICKNESS) * thick + c.get(Lift.STALL_RE) * l + delayDeg;

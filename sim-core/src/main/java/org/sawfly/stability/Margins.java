@@ -11,14 +11,15 @@ import org.sawfly.glider.MassProperties;
 /**
  * How far the CG lies ahead of the neutral point, lengths behind the root leading edge [m].
  *
- * <p>At the glide the boom counts as rigid. At launch speed it bends: with the air load alone, as a change of trim with speed
- * shows it ("tuck"), the tailplane's slope is worth {@code eta = 1/(1 + q S_t a_t theta_F)} of itself. (In a pull-up the
+ * <p>At the glide the boom counts as rigid. At launch speed, and at its lift coefficient and Reynolds numbers, it bends: with
+ * the air load alone, as a change of trim with speed shows it ("tuck"), the tailplane's slope is worth
+ * {@code eta = 1/(1 + q S_t a_t theta_F)} of itself. (In a pull-up the
  * boom's own inertia gives back more than that; see {@link org.sawfly.aero.BoomFlex}.)
  *
  * @param cg balance point behind the root leading edge [m]
  * @param neutralPoint at the usual lift and speed, rigid boom, behind the root leading edge [m]
  * @param neutralPointSlow the same at lift coefficient 0.6 [m]
- * @param neutralPointLaunch with the boom bent as at launch speed [m]
+ * @param neutralPointLaunch at launch speed and lift coefficient 0.1, with the boom bent as it is there [m]
  * @param boomHeld what the bending boom leaves of the tailplane at launch speed [1]
  * @param meanChord mean aerodynamic chord [m]
  * @param meanChordBack its leading edge behind the root leading edge [m]
@@ -34,6 +35,8 @@ public record Margins(
     private static final double RIGID = 1e6;
     private static final double SLOW_LIFT = 0.6;
     private static final double SLOW_SPEED = 6;
+    /** Lift coefficient of a pull-up of some five g at launch speed [1]. */
+    private static final double LAUNCH_LIFT = 0.1;
 
     /** Of a glider in an air, for a launch speed [m/s]. */
     public static Margins of(Glider glider, Corrections c, Models models, Air air, double launchSpeed) {
@@ -48,7 +51,7 @@ public record Margins(
                 -mass.cg().x(),
                 shift + NeutralPoint.of(rigid, air, 0, NeutralPoint.USUAL_LIFT, NeutralPoint.USUAL_SPEED),
                 shift + NeutralPoint.of(rigid, air, 0, SLOW_LIFT, SLOW_SPEED),
-                shift + NeutralPoint.of(bent, air, 0, NeutralPoint.USUAL_LIFT, NeutralPoint.USUAL_SPEED),
+                shift + NeutralPoint.of(bent, air, 0, LAUNCH_LIFT, Math.max(SLOW_SPEED, launchSpeed)),
                 held,
                 reference.meanChord(),
                 -reference.meanChordX());

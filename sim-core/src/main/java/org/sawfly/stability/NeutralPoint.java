@@ -12,7 +12,8 @@ import org.sawfly.math.Roots;
  * Neutral point of the flown model by differencing: {@code x_np = x_cg - (dM/dalpha)/(dN/dalpha)} with N the normal force of
  * the body axes (upward) and M about the CG (nose up), elevator fixed where it balances the moment, downwash settled
  * (Etkin and Reid, Dynamics of Flight, 3rd ed. 1996, section 2.3). It depends on lift coefficient and speed, so both are
- * named.
+ * named. The slopes are taken over one degree either side, as a gust or a hand on the stick tries it: within half a degree
+ * a tail at low Reynolds number may have a dead zone, in which a glider only wanders.
  */
 public final class NeutralPoint {
     /** The usual lift coefficient [1]. */
@@ -20,7 +21,9 @@ public final class NeutralPoint {
     /** The usual speed [m/s]. */
     public static final double USUAL_SPEED = 10;
 
-    private static final double STEP = 0.002;
+    /** Half the width over which the slopes are taken, one degree [rad]. */
+    private static final double STEP = 0.01745;
+
     private static final double ALPHA_LOW = -0.12;
     private static final double ALPHA_HIGH = 0.2;
     private static final double ELEVATOR_REACH = 0.5;

@@ -43,12 +43,14 @@ class FlightTest {
         assertThat(without - bad.top().height()).isBetween(5.0, 10.0);
     }
 
+    /** The full spin of a throw at speed V is (V - run-up)/R, R = 1.47 m: about 30 rad/s at 47 m/s. */
     @ParameterizedTest
-    @CsvSource({"PITCH,0,42", "PITCH_YAW,20,47"})
+    @CsvSource({"PITCH,0,42", "PITCH_YAW,30,47"})
     void sixtyMetresNeedThisSpeed(Axes axes, double rate, double speed) {
         double low = fly(speed - 3, rate, axes).top().height();
         double high = fly(speed + 3, rate, axes).top().height();
-        assertThat(60).isBetween((int) Math.floor(low), (int) Math.ceil(high));
+        assertThat(low).isLessThan(60);
+        assertThat(high).isGreaterThan(60);
     }
 
     @ParameterizedTest
