@@ -93,6 +93,10 @@ final class HullReader {
         } else if (in.has("specific_modulus_MNm_per_kg")) {
             in.problem("specific_modulus_MNm_per_kg", "a bend_test is given as well", "leave out one of the two");
         }
+        if (test instanceof BoomStiffness.OfBendTest bend && -bend.hungX() > end) {
+            in.problem("bend_test", "the weight must hang on the boom, not behind its end", "hung_behind_mm: 663");
+            stiffness = new BoomStiffness.OfMaterial(55e6);
+        }
         checkHoles(in, holes, front, end);
         return new Boom(mass, -front, -end, z, frontDiameter, endDiameter, stiffness, holes);
     }

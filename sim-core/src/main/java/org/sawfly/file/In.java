@@ -96,11 +96,12 @@ final class In {
         return unit.toSi(value);
     }
 
-    /** A number that may be left out [SI]; NaN then. */
+    /** A number that may be left out [SI], NaN then; the example when it is there and wrong. */
     double optional(String key, Bounds bounds, double example, String words) {
         Unit unit = unit(key);
         describe(key, Described.Kind.NUMBER, false, words, unit, bounds, Bounds.show(example), List.of());
-        return unit.toSi(value(key, bounds, unit));
+        double value = value(key, bounds, unit);
+        return unit.toSi(Double.isNaN(value) && has(key) ? example : value);
     }
 
     /** A number with a fixed neutral value that stands for "nothing of it" and is no assumption [SI]. */
@@ -268,8 +269,7 @@ final class In {
     /** All keys that stand here and have not been asked for. */
     Set<String> rest() {
         Set<String> rest = new LinkedHashSet<>(node.entries().keySet());
-        rest.removeAll(asked);
-        quietly.forEach(other -> rest.removeAll(other.asked));
+        rest.removeAll(known());
         return rest;
     }
 
@@ -311,8 +311,14 @@ final class In {
     void refuseUnknown() {
         for (String key : rest()) {
             Node.Entry entry = node.entries().get(key);
-            UnknownKey.report(this, key, entry, asked, node);
+            UnknownKey.report(this, key, entry, known(), node);
         }
+    }
+
+    private Set<String> known() {
+        Set<String> known = new LinkedHashSet<>(asked);
+        quietly.forEach(other -> known.addAll(other.asked));
+        return known;
     }
 
     private <T> T inside(String key, Described inner, Function<In, T> reader) {

@@ -9,6 +9,13 @@ package org.sawfly.file;
  * @param maybe a guess at what was meant, without the word "Maybe"; empty when there is none
  */
 public record Problem(Place place, String path, String what, String maybe) implements Comparable<Problem> {
+    /** Keeps what any terminal can show. */
+    public Problem {
+        path = Ascii.printable(path);
+        what = Ascii.printable(what);
+        maybe = Ascii.printable(maybe);
+    }
+
     @Override
     public int compareTo(Problem other) {
         return place.compareTo(other.place);
