@@ -1,7 +1,7 @@
 package org.sawfly.aero;
 
 import org.sawfly.math.CubicAxis;
-import org.sawfly.math.CubicGrid2;
+import org.sawfly.math.CubicGrid3;
 import org.sawfly.section.Section;
 
 /**
@@ -34,14 +34,14 @@ final class FlapShift {
     private final CubicAxis flaps;
     private final CubicAxis speeds;
     private final double[] values;
-    private final CubicGrid2 grid;
+    private final CubicGrid3 grid;
 
     private FlapShift(boolean whole, CubicAxis flaps, CubicAxis speeds, double[] values) {
         this.whole = whole;
         this.flaps = flaps;
         this.speeds = speeds;
         this.values = values;
-        this.grid = new CubicGrid2(flaps, speeds, CHANNELS, values);
+        this.grid = new CubicGrid3(flaps, speeds, CubicAxis.of(CubicAxis.Ends.FLAT, 0), CHANNELS, values);
     }
 
     /**
@@ -63,16 +63,17 @@ final class FlapShift {
         double[] turned = new double[3];
         for (int j = 0; j < SPEEDS; j++) {
             double reynolds = speed(j) * chord / viscosity;
-            section.at(REACH, reynolds, 0, plain);
+            Section neutral = section.prepared(reynolds, 0);
+            neutral.at(REACH, reynolds, 0, plain);
             double up = plain[0];
-            section.at(-REACH, reynolds, 0, plain);
+            neutral.at(-REACH, reynolds, 0, plain);
             double slope = Math.max((up - plain[0]) / (2 * REACH), 1);
-            section.at(0, reynolds, 0, plain);
+            neutral.at(0, reynolds, 0, plain);
             double zero = plain[0];
             for (int i = 0; i < FLAPS; i++) {
                 section.at(0, reynolds, flaps.knot(i), turned);
                 double shift = (turned[0] - zero) / slope;
-                section.at(shift, reynolds, 0, plain);
+                neutral.at(shift, reynolds, 0, plain);
                 int at = (i * SPEEDS + j) * CHANNELS;
                 values[at + ANGLE] = shift;
                 values[at + DRAG] = turned[1] - plain[1];
@@ -99,14 +100,14 @@ final class FlapShift {
         return SLOWEST * Math.pow(STEP, j);
     }
 
-    /** Fills {@code out} with shift [rad], drag and moment added [1]. */
+    /** Fills {@code out} with shift [rad], drag and moment added [1]; a neutral flap, which is a knot, adds nothing. */
     void at(double flap, double speedPlace, double[] out) {
-        if (whole) {
+        if (whole || flap == 0) {
             out[ANGLE] = flap;
             out[DRAG] = 0;
             out[MOMENT] = 0;
         } else {
-            grid.at(flap, speedPlace, out);
+            grid.at(flap, speedPlace, 0, out);
         }
     }
 }

@@ -2,24 +2,25 @@ package org.sawfly.aero;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Function;
+import org.sawfly.air.Atmosphere;
+import org.sawfly.glider.Fin;
+import org.sawfly.glider.Hand;
+import org.sawfly.glider.Tailplane;
 import org.sawfly.glider.Wing;
 
 /**
- * Keeps the tables of wings, so that a study that leaves the wing alone makes them once. The key is the {@link Wing}
- * record; the least recently used of many is dropped. Safe to share between threads.
+ * Keeps the tables of surfaces, so that a study makes those of a surface that it leaves alone once. A surface is known by its
+ * outline, sections and flap; its mass and its place on the glider do not count. Of too many the one not asked for the
+ * longest is dropped. Safe to share between threads; what it gives does not depend on what it was asked before.
  */
 public final class Models {
-    /** How many wings are kept. */
-    private static final int KEPT = 16;
+    private static final int WINGS = 16;
+    private static final int TAILS = 64;
 
-    private final Map<Wing, WingTables> wings = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Wing, WingTables> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private final Map<Wing, WingTables> wings = new Kept<>(WINGS);
+    private final Map<Tailplane, TailTables> tailplanes = new Kept<>(TAILS);
+    private final Map<Fin, TailTables> fins = new Kept<>(TAILS);
 
     /**
      * What depends on the wing alone.
@@ -29,13 +30,85 @@ public final class Models {
      */
     record WingTables(CoefficientGrid grid, WingWake wake) {}
 
-    /** Tables of a wing, made now if they are not here yet; others wait meanwhile. */
-    synchronized WingTables wing(Wing wing) {
-        return wings.computeIfAbsent(wing, Models::tables);
+    /**
+     * What depends on a tail alone.
+     *
+     * @param grid coefficients with the flap neutral
+     * @param flap what the flap does
+     */
+    record TailTables(CoefficientGrid grid, FlapShift flap) {}
+
+    /** Tables of a wing. They take long, so that others wait meanwhile rather than make them too. */
+    WingTables wing(Wing wing) {
+        Wing bare = new Wing(0, wing.planform(), wing.dihedral(), wing.root(), wing.tip(), wing.flaperon(), Hand.RIGHT);
+        synchronized (wings) {
+            return wings.computeIfAbsent(bare, Models::make);
+        }
     }
 
-    private static WingTables tables(Wing wing) {
+    /** Tables of a tailplane. */
+    TailTables tailplane(Tailplane tailplane) {
+        Tailplane bare =
+                new Tailplane(0, tailplane.planform(), 0, 0, 0, tailplane.section(), tailplane.elevatorChord());
+        return kept(tailplanes, bare, Models::make);
+    }
+
+    /** Tables of a fin, which is taken as its own mirror image. */
+    TailTables fin(Fin fin) {
+        Fin bare = new Fin(0, fin.above(), fin.below(), 0, 0, fin.section(), fin.rudderChord());
+        return kept(fins, bare, Models::make);
+    }
+
+    /** Made outside the lock: two threads may make the same tables once each, neither waits. */
+    private static <K, V> V kept(Map<K, V> map, K key, Function<K, V> maker) {
+        synchronized (map) {
+            V found = map.get(key);
+            if (found != null) {
+                return found;
+            }
+        }
+        V made = maker.apply(key);
+        synchronized (map) {
+            map.put(key, made);
+        }
+        return made;
+    }
+
+    private static WingTables make(Wing wing) {
         SurfaceTables tables = SurfaceTables.of(wing);
         return new WingTables(tables.coefficients(), new WingWake(tables.lone()));
+    }
+
+    private static TailTables make(Tailplane tailplane) {
+        SurfaceTables tables = SurfaceTables.neutral(tailplane);
+        FlapShift elevator = FlapShift.of(
+                tailplane.section(),
+                tailplane.elevatorChord(),
+                tables.meanChord(),
+                Atmosphere.STANDARD.kinematicViscosity(0));
+        return new TailTables(tables.coefficients(), elevator);
+    }
+
+    private static TailTables make(Fin fin) {
+        SurfaceTables tables = SurfaceTables.neutral(fin);
+        FlapShift rudder = FlapShift.of(
+                fin.section(), fin.rudderChord(), tables.meanChord(), Atmosphere.STANDARD.kinematicViscosity(0));
+        return new TailTables(tables.coefficients().mirrored(), rudder.mirrored());
+    }
+
+    /** A map that drops what was not asked for the longest. */
+    private static final class Kept<K, V> extends LinkedHashMap<K, V> {
+        private static final long serialVersionUID = 1L;
+        private final int most;
+
+        Kept(int most) {
+            super(most, 0.75f, true);
+            this.most = most;
+        }
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
+            return size() > most;
+        }
     }
 }

@@ -64,7 +64,7 @@ public final class TailVolumeModel implements AeroModel {
         this.mass = mass;
     }
 
-    /** The model of a glider. Tables of a wing that {@code models} has met before are taken from there. */
+    /** The model of a glider. Tables that {@code models} has made before are taken from there. */
     public static TailVolumeModel of(Glider glider, MassProperties mass, Corrections corrections, Models models) {
         Models.WingTables wingTables = models.wing(glider.wing());
         Vec3 cg = mass.cg();
@@ -79,8 +79,8 @@ public final class TailVolumeModel implements AeroModel {
         WingWake wake = wingTables.wake();
         Parts parts = new Parts(
                 halves(glider, wing, cg, wingTables),
-                tailplane(glider, tailplane, cg, corrections),
-                fin(glider, fin, cg, corrections),
+                tailplane(glider, tailplane, cg, corrections, models),
+                fin(glider, fin, cg, corrections, models),
                 new Bodies(glider, cg, corrections.drag().bodies()),
                 new Wash(
                         wake.byDrift(tailplane),
@@ -122,10 +122,10 @@ public final class TailVolumeModel implements AeroModel {
         return new WingHalves(right, left, tables.wake().oddRatio());
     }
 
-    private static Tail tailplane(Glider glider, Surface surface, Vec3 cg, Corrections corrections) {
+    private static Tail tailplane(Glider glider, Surface surface, Vec3 cg, Corrections corrections, Models models) {
         Tailplane tailplane = glider.tailplane();
         Vec3 place = quarterPoint(surface);
-        CoefficientGrid grid = SurfaceTables.neutral(tailplane).coefficients();
+        Models.TailTables tables = models.tailplane(tailplane);
         Element element = new Element(
                 surface.area(),
                 surface.meanChord(),
@@ -133,26 +133,22 @@ public final class TailVolumeModel implements AeroModel {
                 place.minus(cg),
                 new Vec3(0, 0, 1),
                 new Vec3(0, 1, 0),
-                grid);
+                tables.grid());
         return new Tail(
                 element,
-                FlapShift.of(
-                        tailplane.section(),
-                        tailplane.elevatorChord(),
-                        surface.meanChord(),
-                        Atmosphere.STANDARD.kinematicViscosity(0)),
+                tables.flap(),
                 BoomFlex.at(glider, place.x(), corrections.boomStiffness()),
                 -tailplane.decalage(),
-                grid.liftSlope(USUAL),
+                tables.grid().liftSlope(USUAL),
                 corrections.tailSlope(),
                 1,
                 1);
     }
 
-    private static Tail fin(Glider glider, Surface surface, Vec3 cg, Corrections corrections) {
+    private static Tail fin(Glider glider, Surface surface, Vec3 cg, Corrections corrections, Models models) {
         Fin fin = glider.fin();
         Vec3 place = quarterPoint(surface);
-        CoefficientGrid grid = SurfaceTables.neutral(fin).coefficients().mirrored();
+        Models.TailTables tables = models.fin(fin);
         Element element = new Element(
                 surface.area(),
                 surface.meanChord(),
@@ -160,21 +156,16 @@ public final class TailVolumeModel implements AeroModel {
                 place.minus(cg),
                 new Vec3(0, 1, 0),
                 new Vec3(0, 0, -1),
-                grid);
+                tables.grid());
         return new Tail(
                 element,
-                FlapShift.of(
-                                fin.section(),
-                                fin.rudderChord(),
-                                surface.meanChord(),
-                                Atmosphere.STANDARD.kinematicViscosity(0))
-                        .mirrored(),
+                tables.flap(),
                 BoomFlex.at(glider, place.x(), corrections.boomStiffness()),
                 0,
-                grid.liftSlope(USUAL),
+                tables.grid().liftSlope(USUAL),
                 corrections.tailSlope(),
                 corrections.finBeyondStall(),
-                Math.sin(grid.stallAngle(USUAL)));
+                Math.sin(tables.grid().stallAngle(USUAL)));
     }
 
     private static Vec3 quarterPoint(Surface surface) {

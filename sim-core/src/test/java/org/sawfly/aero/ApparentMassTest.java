@@ -16,13 +16,15 @@ class ApparentMassTest {
     private static Surface plate(double dihedral) {
         double y = HALF * Math.cos(dihedral);
         double z = -HALF * Math.sin(dihedral);
-        return Surface.mirrored(List.of(
-                new Surface.Rib(Vec3.ZERO, CHORD, 0), new Surface.Rib(new Vec3(0, y, z), CHORD, 0)));
+        return Surface.mirrored(
+                List.of(new Surface.Rib(Vec3.ZERO, CHORD, 0), new Surface.Rib(new Vec3(0, y, z), CHORD, 0)));
     }
 
     @Test
     void a_flat_plate_carries_the_air_of_its_cylinder() {
-        double[][] a = new ApparentMass(RHO, new Vec3(-0.5 * CHORD, 0, 0)).add(plate(0)).matrix();
+        double[][] a = new ApparentMass(RHO, new Vec3(-0.5 * CHORD, 0, 0))
+                .add(plate(0))
+                .matrix();
         double mass = 0.95 * RHO * Math.PI / 4 * CHORD * CHORD * 2 * HALF;
         assertThat(a[2][2]).isCloseTo(mass, within(1e-15));
         assertThat(a[3][3]).isCloseTo(mass * HALF * HALF / 3, within(1e-15));
@@ -38,8 +40,7 @@ class ApparentMassTest {
         double arm = 0.5 * CHORD;
         assertThat(a[2][4]).isCloseTo(a[2][2] * arm, within(1e-15));
         assertThat(a[4][4])
-                .isCloseTo(
-                        a[2][2] * arm * arm + RHO * Math.PI / 128 * Math.pow(CHORD, 4) * 2 * HALF, within(1e-15));
+                .isCloseTo(a[2][2] * arm * arm + RHO * Math.PI / 128 * Math.pow(CHORD, 4) * 2 * HALF, within(1e-15));
     }
 
     @Test

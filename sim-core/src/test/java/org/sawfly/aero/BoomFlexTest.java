@@ -27,8 +27,7 @@ class BoomFlexTest {
         double front = -0.1;
         double radius = 0.006;
         BoomStiffness stiffness = new BoomStiffness.OfMaterial(2 * EI / (TUBE_MASS / LENGTH * radius * radius));
-        Boom boom =
-                new Boom(TUBE_MASS, front, front - LENGTH, 0.012, 2 * radius, 2 * radius, stiffness, Map.of());
+        Boom boom = new Boom(TUBE_MASS, front, front - LENGTH, 0.012, 2 * radius, 2 * radius, stiffness, Map.of());
         Tailplane t = plover.tailplane();
         Fin f = plover.fin();
         return new Glider(
