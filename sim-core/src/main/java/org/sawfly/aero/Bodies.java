@@ -157,24 +157,36 @@ final class Bodies {
     /** Adds force, moment about the CG and power. */
     void addTo(Motion m, Loads loads) {
         double half = 0.5 * m.density;
-        double skin = skin(Math.sqrt(m.u * m.u + m.v * m.v + m.w * m.w), m.kinematicViscosity);
+        double skin = half * skin(Math.sqrt(m.u * m.u + m.v * m.v + m.w * m.w), m.kinematicViscosity);
         double power = 0;
+        double sumX = 0;
+        double sumY = 0;
+        double sumZ = 0;
+        double roll = 0;
+        double pitch = 0;
+        double yaw = 0;
         for (int i = 0; i < count; i++) {
             double u = m.u + m.q * z[i];
             double v = m.v + m.r * x[i] - m.p * z[i];
             double w = m.w - m.q * x[i];
             double cross = half * Math.sqrt(v * v + w * w);
-            double fx = -half * skin * wetted[i] * Math.abs(u) * u;
-            double fy = -cross * sideArea[i] * v;
-            double fz = -cross * belowArea[i] * w;
-            loads.fx += fx;
-            loads.fy += fy;
-            loads.fz += fz;
-            loads.mx -= z[i] * fy;
-            loads.my += z[i] * fx - x[i] * fz;
-            loads.mz += x[i] * fy;
-            power -= fx * u + fy * v + fz * w;
+            double fx = skin * wetted[i] * Math.abs(u) * u;
+            double fy = cross * sideArea[i] * v;
+            double fz = cross * belowArea[i] * w;
+            sumX -= fx;
+            sumY -= fy;
+            sumZ -= fz;
+            roll += z[i] * fy;
+            pitch += x[i] * fz - z[i] * fx;
+            yaw -= x[i] * fy;
+            power += fx * u + fy * v + fz * w;
         }
+        loads.fx += sumX;
+        loads.fy += sumY;
+        loads.fz += sumZ;
+        loads.mx += roll;
+        loads.my += pitch;
+        loads.mz += yaw;
         double u = m.u + m.q * peg.z() - m.r * peg.y();
         double v = m.v + m.r * peg.x() - m.p * peg.z();
         double w = m.w + m.p * peg.y() - m.q * peg.x();

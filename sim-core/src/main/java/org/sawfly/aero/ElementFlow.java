@@ -40,6 +40,7 @@ final class ElementFlow {
     private final double axisY;
     private final double axisZ;
     private final double[] c = new double[CoefficientGrid.CHANNELS];
+    private final double[] held = new double[7];
 
     /** Velocity of the reference point, body axes [m/s]; and less that of the air there. */
     private double kinematicU, kinematicV, kinematicW;
@@ -152,6 +153,32 @@ final class ElementFlow {
         dragZ = -drag * w;
         moment = half * element.chord() * (c[CoefficientGrid.MOMENT] + extraMoment) * speed1 * speed3
                 - Math.PI / 16 * density * speed1 * spin * element.cubedChord();
+    }
+
+    /** Holds the last load for {@link #extrapolate}. */
+    void hold() {
+        held[0] = liftX;
+        held[1] = liftY;
+        held[2] = liftZ;
+        held[3] = dragX;
+        held[4] = dragY;
+        held[5] = dragZ;
+        held[6] = moment;
+    }
+
+    /**
+     * Goes on along the line from the held load to the last one.
+     *
+     * @param further beyond the last load, over the way from the held one to it [1]
+     */
+    void extrapolate(double further) {
+        liftX += further * (liftX - held[0]);
+        liftY += further * (liftY - held[1]);
+        liftZ += further * (liftZ - held[2]);
+        dragX += further * (dragX - held[3]);
+        dragY += further * (dragY - held[4]);
+        dragZ += further * (dragZ - held[5]);
+        moment += further * (moment - held[6]);
     }
 
     /** Force of lift and drag against positive lift [N]. */

@@ -7,7 +7,8 @@ package org.sawfly.aero;
  * same axis as D, a the specific force there, the bending towards positive lift is
  * {@code theta = -theta_F D - theta_M M + theta_f a} and {@code a = a_rest + D (1/m + x^2/I) - M x/I}: the tail's own force
  * counts in the acceleration it feels. The angle of attack is the flow's plus incidence plus flap less theta. Solved
- * with one secant step from the slope of attached flow, so the result is a smooth function of the motion.
+ * with one secant step: the force at no bending and at the bending that the slope of attached flow gives are joined by a
+ * line, which gives bending and force. So the result is a smooth function of the motion.
  */
 final class TailFlow {
     /** Square of a bending below which the secant gives way to the attached slope [rad2]. */
@@ -59,11 +60,14 @@ final class TailFlow {
         load(m, 0);
         double start = constant - forceSlope * flow.forceDown() - momentSlope * flow.moment;
         double first = start / attached;
+        flow.hold();
         load(m, first);
         double residual = first - constant + forceSlope * flow.forceDown() + momentSlope * flow.moment;
         double slope = ((residual + start) * first + SMALL * attached) / (first * first + SMALL);
-        bending = first - residual / Math.max(slope, LEAST_SLOPE);
-        load(m, bending);
+        double further = -residual / Math.max(slope, LEAST_SLOPE);
+        flow.extrapolate(further * first / (first * first + SMALL));
+        flow.alpha -= further;
+        bending = first + further;
     }
 
     private void load(Motion m, double theta) {
