@@ -46,12 +46,11 @@ public record Margins(
         double held = flown.heldEffectiveness(launchSpeed, air.density());
         TailVolumeModel bent = TailVolumeModel.of(glider, mass, with(c, RIGID, c.tailSlope() * held), models);
         Reference reference = flown.reference();
-        double shift = c.neutralPointBack();
         return new Margins(
                 -mass.cg().x(),
-                shift + NeutralPoint.of(rigid, air, 0, NeutralPoint.USUAL_LIFT, NeutralPoint.USUAL_SPEED),
-                shift + NeutralPoint.of(rigid, air, 0, SLOW_LIFT, SLOW_SPEED),
-                shift + NeutralPoint.of(bent, air, 0, LAUNCH_LIFT, Math.max(SLOW_SPEED, launchSpeed)),
+                NeutralPoint.of(rigid, air, 0, NeutralPoint.USUAL_LIFT, NeutralPoint.USUAL_SPEED),
+                NeutralPoint.of(rigid, air, 0, SLOW_LIFT, SLOW_SPEED),
+                NeutralPoint.of(bent, air, 0, LAUNCH_LIFT, Math.max(SLOW_SPEED, launchSpeed)),
                 held,
                 reference.meanChord(),
                 -reference.meanChordX());
@@ -62,8 +61,7 @@ public record Margins(
         MassProperties mass = MassProperties.of(glider);
         TailVolumeModel rigid = TailVolumeModel.of(glider, mass, with(c, RIGID, c.tailSlope()), models);
         double neutral = NeutralPoint.of(rigid, air, 0, NeutralPoint.USUAL_LIFT, NeutralPoint.USUAL_SPEED);
-        return (c.neutralPointBack() + neutral + mass.cg().x())
-                / rigid.reference().meanChord();
+        return (neutral + mass.cg().x()) / rigid.reference().meanChord();
     }
 
     private static Corrections with(Corrections c, double stiffness, double tailSlope) {

@@ -1,6 +1,8 @@
 package org.sawfly.study;
 
+import java.util.List;
 import org.sawfly.flight.Ended;
+import org.sawfly.glider.DesignException;
 
 /**
  * A scenario answered, or the reason why there is no answer.
@@ -10,10 +12,10 @@ import org.sawfly.flight.Ended;
  */
 public record Answered(Result result, String reason) {
     /** Asks the bench; a glider that cannot be built, trimmed or thrown gives its reason. */
-    static Answered of(Workbench bench, Scenarios scenarios, java.util.List<Setting> settings) {
+    static Answered of(Workbench bench, Scenarios scenarios, List<Setting> settings) {
         try {
             return new Answered(bench.answer(scenarios.with(settings)), null);
-        } catch (NoAnswerException e) {
+        } catch (NoAnswerException | DesignException e) {
             return new Answered(null, e.getMessage());
         }
     }
