@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import org.sawfly.flight.Scenario;
 import org.sawfly.glider.Glider;
+import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.RebalanceRule;
+import org.sawfly.quantity.Unit;
 import org.sawfly.study.Scenarios;
 import org.sawfly.study.Setting;
 
@@ -54,6 +56,26 @@ public final class ScenarioFile implements Scenarios {
         Documents.Document gliderFile = documents.of(Documents.Kind.GLIDER, glider);
         Documents.Document launchFile = launch == null ? null : documents.of(Documents.Kind.LAUNCH, launch);
         ScenarioFile file = open(documents, reading, gliderFile, launchFile);
+        reading.problems().throwIfAny();
+        return file;
+    }
+
+    /**
+     * Reads a glider to be launched by a thrower at hand as text.
+     *
+     * @param glider file
+     * @param launchName what messages call the text
+     * @param launchText as in a launch file
+     * @throws InputException with everything that is wrong in either
+     */
+    public static ScenarioFile open(Path glider, String launchName, String launchText) {
+        Reading reading = new Reading();
+        Documents documents = new Documents(reading.problems());
+        Documents.Document gliderFile = documents.of(Documents.Kind.GLIDER, glider);
+        Node tree = TreeReader.read(Source.of(launchName, launchText), reading.problems());
+        Documents.Document launch =
+                new Documents.Document(Path.of(launchName), Documents.Kind.LAUNCH, (Node.Keys) tree);
+        ScenarioFile file = open(documents, reading, gliderFile, launch);
         reading.problems().throwIfAny();
         return file;
     }
@@ -144,6 +166,43 @@ public final class ScenarioFile implements Scenarios {
                 options.preset(),
                 read[0].corrections(),
                 options.axes());
+    }
+
+    /**
+     * A version as a glider file of its own that reads back to the same numbers.
+     *
+     * @param settings that made it
+     * @param version after rebalancing
+     * @param name what it is to be called
+     */
+    public String written(List<Setting> settings, Glider version, String name) {
+        Change all = change;
+        for (Setting setting : settings) {
+            all = all.and(Settings.change(setting, new Problems()));
+        }
+        return GliderWriter.write(version, name, Edit.over(glider, all.glider()));
+    }
+
+    /** What today's file has at a path, as a number in the unit of the key; NaN when nothing of the kind stands there. */
+    public double valueToday(String path) {
+        return switch (path) {
+            case "boom.cut_mm" -> 0;
+            case "tailplane.scale_area", "fin.scale_area" -> 1;
+            case "ready_to_fly.cg_mm" ->
+                Unit.MILLIMETRE.fromSi(-MassProperties.of(today.glider()).cg().x());
+            default -> {
+                double inGlider = numberAt(glider, path);
+                yield Double.isNaN(inGlider) ? numberAt(launch, path) : inGlider;
+            }
+        };
+    }
+
+    private static double numberAt(Node.Keys tree, String path) {
+        Node node = tree;
+        for (String key : path.split("\\.", -1)) {
+            node = node instanceof Node.Keys keys ? keys.get(key) : null;
+        }
+        return node instanceof Node.Scalar scalar ? NumberText.parse(scalar) : Double.NaN;
     }
 
     /** The glider as it is today. */

@@ -84,7 +84,7 @@ public final class Settings {
     }
 
     /** A value on one line. */
-    private static String flow(Node node) {
+    static String flow(Node node) {
         if (node instanceof Node.Scalar scalar) {
             return switch (scalar.kind()) {
                 case NUMBER, TRUTH, TEXT -> scalar.text();

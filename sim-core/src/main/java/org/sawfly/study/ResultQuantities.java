@@ -73,6 +73,9 @@ public final class ResultQuantities {
             Unit.NUMBER,
             1,
             r -> glide(r.polar().bestGlide(), Glide::ratio));
+    /** Elevator in the cruise, up positive. */
+    public static final Quantity<Result> CRUISE_ELEVATOR_UP = new Quantity<>(
+            "cruise_elevator_up_mm", "elevator in cruise, up", Unit.MILLIMETRE, 1, Result::cruiseElevatorUp);
 
     /** Margins. */
     public static final Quantity<Result> NEUTRAL_POINT = BalanceQuantities.NEUTRAL_POINT.of(Result::margins);
@@ -104,7 +107,7 @@ public final class ResultQuantities {
         BalanceQuantities.OF_VOLUMES.forEach(quantity -> all.add(quantity.of(Result::volumes)));
         all.addAll(List.of(IXX, IYY, IZZ));
         OutcomeQuantities.ALL.forEach(quantity -> all.add(quantity.of(Result::outcome)));
-        all.addAll(List.of(MIN_SINK, MIN_SINK_SPEED, BEST_GLIDE));
+        all.addAll(List.of(MIN_SINK, MIN_SINK_SPEED, BEST_GLIDE, CRUISE_ELEVATOR_UP));
         return List.copyOf(all);
     }
 

@@ -54,7 +54,8 @@ public final class Vary {
         }
     }
 
-    private static long count(List<Axis> axes) {
+    /** How many rows some axes have. */
+    public static long count(List<Axis> axes) {
         long rows = 1;
         for (Axis axis : axes) {
             rows *= axis.values().size();
@@ -71,27 +72,28 @@ public final class Vary {
      * Runs it.
      *
      * @param threads how many
+     * @param from index of the first row wanted; 0 for all
      * @param sink gets every row, in order, on the calling thread
      * @param stop asked between rows; true ends the run after a whole row
      */
-    public void run(int threads, Consumer<Row> sink, BooleanSupplier stop) {
+    public void run(int threads, int from, Consumer<Row> sink, BooleanSupplier stop) {
         ExecutorService pool = Executors.newFixedThreadPool(threads, runnable -> {
             Thread thread = new Thread(runnable, "study");
             thread.setDaemon(true);
             return thread;
         });
         try {
-            inOrder(pool, threads, sink, stop);
+            inOrder(pool, threads, from, sink, stop);
         } finally {
             pool.shutdownNow();
         }
     }
 
-    private void inOrder(ExecutorService pool, int threads, Consumer<Row> sink, BooleanSupplier stop) {
+    private void inOrder(ExecutorService pool, int threads, int first, Consumer<Row> sink, BooleanSupplier stop) {
         int rows = rows();
-        int chunk = Math.max(1, Math.min(CHUNK, rows / (4 * threads)));
+        int chunk = Math.max(1, Math.min(CHUNK, (rows - first) / (4 * threads)));
         Deque<Future<List<Row>>> ahead = new ArrayDeque<>();
-        int next = 0;
+        int next = first;
         while (next < rows || !ahead.isEmpty()) {
             while (next < rows && ahead.size() < threads * CHUNKS_AHEAD_PER_THREAD) {
                 int from = next;
@@ -126,17 +128,29 @@ public final class Vary {
         List<Row> rows = new ArrayList<>(to - from);
         for (int index = from; index < to; index++) {
             List<Setting> settings = new ArrayList<>();
-            List<Double> values = new ArrayList<>();
-            int left = index;
-            for (int a = axes.size() - 1; a >= 0; a--) {
-                Axis axis = axes.get(a);
-                double value = axis.values().get(left % axis.values().size());
-                left /= axis.values().size();
-                values.add(0, value);
-                settings.add(0, Setting.of(axis.path(), value));
+            List<Double> values = values(index);
+            for (int a = 0; a < axes.size(); a++) {
+                settings.add(Setting.of(axes.get(a).path(), values.get(a)));
             }
-            rows.add(new Row(index, List.copyOf(values), Answered.of(bench, scenarios, settings)));
+            rows.add(new Row(index, values, Answered.of(bench, scenarios, settings)));
         }
         return rows;
+    }
+
+    /** The values of a row, in the units of the axes. */
+    public List<Double> values(int index) {
+        List<Double> values = new ArrayList<>();
+        int left = index;
+        for (int a = axes.size() - 1; a >= 0; a--) {
+            Axis axis = axes.get(a);
+            values.add(0, axis.values().get(left % axis.values().size()));
+            left /= axis.values().size();
+        }
+        return List.copyOf(values);
+    }
+
+    /** The varied paths. */
+    public List<String> paths() {
+        return axes.stream().map(Axis::path).toList();
     }
 }

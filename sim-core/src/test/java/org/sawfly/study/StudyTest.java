@@ -143,6 +143,7 @@ class StudyTest {
             List<String> rows = new ArrayList<>();
             vary.run(
                     threads,
+                    0,
                     row -> rows.add(row.index() + " " + row.values() + " "
                             + row.answered().result().outcome().top()),
                     () -> false);
@@ -157,7 +158,7 @@ class StudyTest {
     void aRunCanBeStoppedAfterAWholeRow() {
         List<Integer> seen = new ArrayList<>();
         Vary vary = new Vary(BENCH, StudyTest::scenario, List.of(new Axis(CUT, List.of(0.0, 10.0, 20.0, 30.0))));
-        vary.run(2, row -> seen.add(row.index()), () -> seen.size() == 2);
+        vary.run(2, 0, row -> seen.add(row.index()), () -> seen.size() == 2);
         assertThat(seen).containsExactly(0, 1);
     }
 

@@ -71,6 +71,10 @@ final class OutputOptions {
         return new OutputFiles(force);
     }
 
+    boolean force() {
+        return force;
+    }
+
     boolean quiet() {
         return quiet;
     }

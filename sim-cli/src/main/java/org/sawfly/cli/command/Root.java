@@ -45,7 +45,9 @@ public final class Root implements Runnable {
      * @return a fresh command line
      */
     public static CommandLine commandLine(Streams streams) {
-        CommandLine line = new CommandLine(new Root());
+        CommandLine line = new CommandLine(new Root())
+                .addSubcommand(new CompareCommand(streams))
+                .addSubcommand(new VaryCommand(streams));
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, Root::commandList);
         line.getHelpSectionMap().remove(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING);
         return line.setOut(streams.writer())

@@ -1,0 +1,88 @@
+package org.sawfly.cli.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.sawfly.study.Result;
+import org.sawfly.study.ResultQuantities;
+import org.sawfly.study.Setting;
+
+/** What to heed, by what an answer leads to. */
+public final class Cautions {
+    /** Before a saw. */
+    public static final String CUT =
+            "cut carbon wet or with extraction; glasses, dust mask, gloves. Cut less first: what is off stays off.";
+    /** Before glue. */
+    public static final String GLUE =
+            "epoxy and its dust can make you allergic for life: gloves, fresh air. Let it cure fully before any load.";
+    /** Before moving lead or battery. */
+    public static final String LEAD =
+            "fix lead and battery well: in the spin they pull sideways about 60 times their weight.";
+    /** Before a throw. */
+    public static final String THROW =
+            "nobody in the whole circle or along the line of flight: a glider at 35 m/s carries 140 J and can leave early.";
+    /** After a change. */
+    public static final String FIRST_FLIGHTS =
+            "after a change check directions and range, then a hand toss, half a throw, three quarters.";
+    /** With little margin. */
+    public static final String LITTLE_MARGIN =
+            "Warning: little or no margin at launch speed: it may tuck or swing round "
+                    + "when thrown hard. CG forward before any full throw.";
+    /** With a small fin. */
+    public static final String SMALL_FIN =
+            "Warning: the fin is below what such gliders have: it may swing round when thrown hard. No full throw before it "
+                    + "has been tried gently.";
+
+    /** With both. */
+    public static final String LITTLE_OF_BOTH =
+            "Warning: little or no margin at launch speed, and a small fin: it may tuck "
+                    + "or swing round when thrown hard. CG forward before any full throw.";
+
+    /** Less margin than this at the glide is little, in percent of the chord; common practice, no source. */
+    static final double LITTLE_MARGIN_PCT = 2;
+
+    private Cautions() {}
+
+    /** For changes that are going to be made. */
+    public static List<String> of(List<Setting> changes) {
+        List<String> cautions = new ArrayList<>();
+        for (Setting change : changes) {
+            String caution = of(change.path());
+            if (!cautions.contains(caution)) {
+                cautions.add(caution);
+            }
+        }
+        return cautions;
+    }
+
+    private static String of(String path) {
+        if (path.equals("boom.cut_mm") || path.startsWith("cut")) {
+            return CUT;
+        }
+        if (path.startsWith("boom")) {
+            return GLUE;
+        }
+        if (path.startsWith("nose_lead") || path.startsWith("parts") || path.startsWith("ready_to_fly")) {
+            return LEAD;
+        }
+        return FIRST_FLIGHTS;
+    }
+
+    /** Warnings that a result itself calls for. */
+    public static List<String> of(Result result) {
+        if (littleMargin(result)) {
+            return List.of(smallFin(result) ? LITTLE_OF_BOTH : LITTLE_MARGIN);
+        }
+        return smallFin(result) ? List.of(SMALL_FIN) : List.of();
+    }
+
+    /** Whether there is little margin to begin with, or none left at launch speed. */
+    public static boolean littleMargin(Result result) {
+        return ResultQuantities.STATIC_MARGIN.value(result) < LITTLE_MARGIN_PCT
+                || ResultQuantities.LAUNCH_MARGIN.value(result) <= 0;
+    }
+
+    /** Whether the fin is below the usual range. */
+    public static boolean smallFin(Result result) {
+        return ResultQuantities.TAIL_VOLUME_V.value(result) < Usual.TAIL_VOLUME_V.low();
+    }
+}

@@ -1,0 +1,169 @@
+package org.sawfly.cli.answer;
+
+import java.util.List;
+import org.sawfly.flight.PresetRule;
+import org.sawfly.glider.Balance;
+import org.sawfly.glider.Glider;
+import org.sawfly.glider.Part;
+import org.sawfly.quantity.Difference;
+import org.sawfly.quantity.Direction;
+import org.sawfly.quantity.Numbers;
+import org.sawfly.quantity.Quantity;
+import org.sawfly.quantity.Unit;
+import org.sawfly.stability.BalanceQuantities;
+import org.sawfly.study.Answered;
+import org.sawfly.study.Result;
+import org.sawfly.study.ResultQuantities;
+import org.sawfly.study.TryFirst;
+
+/** Today's glider beside its versions: the table, what is felt, the grams, what to try first, and what to do. */
+public final class CompareAnswer {
+    private static final double HALF_GRAM = 0.5;
+    private static final double NOTICED_MARGIN_PCT = 0.1;
+    private static final String JOINT = "new joint";
+
+    private final Answer answer = new Answer("compare");
+    private final Result today;
+    private final List<Version> versions;
+
+    private CompareAnswer(Result today, List<Version> versions) {
+        this.today = today;
+        this.versions = versions;
+    }
+
+    /**
+     * The whole answer.
+     *
+     * @param title what is compared, in one line
+     * @param today its result
+     * @param versions one or more
+     * @param preset what the launch preset is counted from
+     */
+    public static Answer of(String title, Result today, List<Version> versions, PresetRule preset) {
+        CompareAnswer made = new CompareAnswer(today, versions);
+        made.write(title, preset);
+        return made.answer;
+    }
+
+    private void write(String title, PresetRule preset) {
+        Glider glider = today.plan().craft().glider();
+        answer.inputs().put("glider", glider.name());
+        answer.inputs().put("launch", today.plan().launch().name());
+        answer.inputs().put("preset_rule", ChangeWords.presetFrom(preset));
+        answer.sayFlush(title);
+        String kept = versions.size() == 1 ? ChangeWords.keeps(versions.get(0).rule()) + " " : "";
+        answer.say(kept + ChangeWords.presetFrom(preset) + "; "
+                + today.plan().launch().name() + " throws.");
+        answer.gap();
+        answer.table(new CompareTable(answer.results(), today, versions).table());
+        for (Version version : versions) {
+            Answered answered = version.answered();
+            if (!answered.flew()) {
+                answer.say("  " + version.label() + ": " + answered.ended() + ".");
+            }
+        }
+        if (versions.size() == 1 && versions.get(0).answered().result() != null) {
+            feel(versions.get(0), versions.get(0).answered().result());
+        }
+        for (Version version : versions) {
+            if (version.answered().result() != null) {
+                grams(version, version.answered().result());
+            }
+        }
+        versions.get(0).tryFirst().ifPresent(this::tryFirst);
+        for (Version version : versions) {
+            Cautions.of(version.changes()).forEach(answer::caution);
+        }
+        for (Version version : versions) {
+            Result result = version.answered().result();
+            if (result != null) {
+                Cautions.of(result).forEach(answer::caution);
+            }
+        }
+        new CompareVerdict(answer, today, versions).write();
+    }
+
+    private void feel(Version version, Result result) {
+        Fields changes = answer.results().section("changes").section(version.label());
+        String pitch = percent(
+                changes,
+                "pitch_damping_change_pct",
+                today.feel().pitchDamping(),
+                result.feel().pitchDamping());
+        String yaw = percent(
+                changes,
+                "yaw_damping_change_pct",
+                today.feel().yawDamping(),
+                result.feel().yawDamping());
+        String elevator = percent(
+                changes,
+                "elevator_throw_change_pct",
+                1 / today.feel().elevatorPower(),
+                1 / result.feel().elevatorPower());
+        String rudder = percent(
+                changes,
+                "rudder_throw_change_pct",
+                1 / today.feel().rudderPower(),
+                1 / result.feel().rudderPower());
+        Difference cruise = changes.difference(
+                ResultQuantities.CRUISE_ELEVATOR_UP.key(),
+                Difference.of(ResultQuantities.CRUISE_ELEVATOR_UP, today, result));
+        answer.say("What you will feel: pitch damping " + pitch + ", yaw damping " + yaw + ". Elevator throws "
+                + elevator + ", rudder " + rudder + "; elevator in cruise " + cruise.words(Direction.UP_DOWN) + ".");
+    }
+
+    private static String percent(Fields fields, String key, double before, double after) {
+        double percent = Numbers.rounded(Unit.PERCENT.fromSi(after / before - 1), 0);
+        fields.put(key, percent, 0);
+        if (percent == 0) {
+            return "the same";
+        }
+        return Numbers.fixed(Math.abs(percent), 0) + " % " + (percent < 0 ? "less" : "more");
+    }
+
+    private void grams(Version version, Result result) {
+        Fields fields = answer.results().section("versions").section(version.label());
+        Glider before = today.plan().craft().glider();
+        Glider after = result.plan().craft().glider();
+        double change = Difference.of(ResultQuantities.MASS, today, result).amount();
+        String which = versions.size() == 1 ? "The grams: " : "The grams, " + version.label() + ": ";
+        StringBuilder words =
+                new StringBuilder(which + Grams.words(Grams.of(before, after, change), version.cuts(), fields) + ".");
+        Part joint = after.parts().get(JOINT);
+        if (joint != null && versions.size() == 1) {
+            double lead =
+                    HALF_GRAM * Balance.of(after).leadPerMass(joint.place().x());
+            words.append(" Half a gram of glue back there costs you ")
+                    .append(fields.put("half_gram_at_the_joint_costs_g", lead, 1))
+                    .append(" g of lead.");
+        }
+        answer.say(words.toString());
+    }
+
+    private void tryFirst(TryFirst tried) {
+        Quantity<Result> margin = ResultQuantities.STATIC_MARGIN;
+        double now = margin.shown(today);
+        double then = Numbers.rounded(Unit.PERCENT.fromSi(tried.marginShare()), margin.decimals());
+        boolean tooLittle = then < Cautions.LITTLE_MARGIN_PCT;
+        if (tooLittle || Math.abs(then - now) < NOTICED_MARGIN_PCT / 2) {
+            return;
+        }
+        Fields fields = answer.results().section("try_first");
+        String percent = fields.put(BalanceQuantities.STATIC_MARGIN.key(), then, margin.decimals());
+        String place = fields.put("cg_mm", Unit.MILLIMETRE.fromSi(tried.cg()), 1);
+        double lead = Unit.GRAM.fromSi(tried.leadPutIn());
+        String leadWords = new Difference(0, lead, Unit.GRAM, 1).words(Direction.LEAD);
+        fields.put("lead_put_in_g", Numbers.rounded(lead, 1), 1);
+        double battery = Unit.MILLIMETRE.fromSi(tried.batteryForward());
+        fields.put("battery_forward_mm", Numbers.rounded(battery, 0), 0);
+        String how = lead == 0 ? "" : leadWords;
+        if (Math.abs(battery) >= HALF_GRAM) {
+            String slid = "slide the battery " + Numbers.fixed(Math.abs(battery), 0) + " mm "
+                    + (battery > 0 ? "forward" : "back");
+            how = slid + (how.isEmpty() ? "" : " and " + how);
+        }
+        answer.say("Try it first, no saw: changed like this at TODAY's CG it would have " + percent
+                + " % margin. You get that now with the CG at " + place + " mm: " + how
+                + " and fly it. (Feels like it in pitch only, not in yaw.)");
+    }
+}

@@ -1,0 +1,213 @@
+package org.sawfly.cli.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.sawfly.glider.RebalanceRule.Keep;
+import org.sawfly.quantity.Band;
+import org.sawfly.quantity.Difference;
+import org.sawfly.quantity.Direction;
+import org.sawfly.quantity.Numbers;
+import org.sawfly.quantity.Quantity;
+import org.sawfly.quantity.Unit;
+import org.sawfly.study.Result;
+import org.sawfly.study.ResultQuantities;
+
+/** The table of a comparison: one row a quantity, one column a version; with one version also what changes, in words. */
+final class CompareTable {
+    private static final String TODAY = "today";
+    private static final int NAME_WIDTH = 8;
+
+    private final Fields results;
+    private final Result today;
+    private final List<Version> versions;
+    private final Table table = new Table(2, 2);
+
+    CompareTable(Fields results, Result today, List<Version> versions) {
+        this.results = results;
+        this.today = today;
+        this.versions = versions;
+    }
+
+    Table table() {
+        table.left("").right(TODAY);
+        versions.forEach(version -> table.right(broken(version.label())));
+        table.left("");
+        if (versions.size() == 1) {
+            table.left("change");
+        }
+        putAll();
+        boolean batteryMoves = versions.stream()
+                .map(version -> version.answered().result())
+                .anyMatch(result -> result != null && ResultQuantities.BATTERY_FORWARD.shown(result) != 0);
+        row(ResultQuantities.MASS, "mass", Direction.WEIGHT);
+        row(ResultQuantities.NOSE_LEAD, "nose lead", Direction.LEAD);
+        if (batteryMoves) {
+            battery();
+        }
+        row(ResultQuantities.CG, "CG behind leading edge", Direction.PLACE);
+        row(ResultQuantities.STATIC_MARGIN, "margin, glide", Direction.AMOUNT);
+        row(ResultQuantities.LAUNCH_MARGIN, "margin, launch speed", Direction.AMOUNT);
+        volume(ResultQuantities.TAIL_VOLUME_H, "tail volume, tailplane", Usual.TAIL_VOLUME_H);
+        volume(ResultQuantities.TAIL_VOLUME_V, "tail volume, fin", Usual.TAIL_VOLUME_V);
+        if (versions.size() > 1) {
+            damping();
+        }
+        seen(ResultQuantities.APEX_HEIGHT, "launch height", Direction.HEIGHT, Seeing.HEIGHT_M);
+        seen(ResultQuantities.SETTLED_HEIGHT, "settled in the glide", Direction.HEIGHT, Seeing.HEIGHT_M);
+        seen(ResultQuantities.FIRST_SWING, "first swing of the nose", Direction.AMOUNT, Seeing.SWING_DEG);
+        seen(ResultQuantities.MIN_SINK, "least sink", Direction.AMOUNT, Seeing.SINK_MPS);
+        clock(ResultQuantities.STILL_AIR_CIRCLING, "still air, circling");
+        return table;
+    }
+
+    private void putAll() {
+        Fields section = results.section("versions");
+        section.section(TODAY).putAll(ResultQuantities.ALL, today);
+        for (Version version : versions) {
+            Fields one = section.section(version.label());
+            one.put("ended", version.answered().ended());
+            Result result = version.answered().result();
+            if (result != null) {
+                one.putAll(ResultQuantities.ALL, result);
+            }
+        }
+    }
+
+    private void row(Quantity<Result> quantity, String words, Direction direction) {
+        List<String> cells = cells(quantity, words);
+        Result only = only();
+        if (only != null) {
+            Difference difference = difference(quantity, only);
+            boolean kept = difference.same() && isKept(quantity);
+            cells.add(kept ? "kept" : difference.words(direction));
+        }
+        table.row(cells);
+    }
+
+    private boolean isKept(Quantity<Result> quantity) {
+        Keep keep = versions.get(0).rule().keep();
+        return keep == Keep.MARGIN && quantity == ResultQuantities.STATIC_MARGIN
+                || keep == Keep.CG && quantity == ResultQuantities.CG;
+    }
+
+    /** Where the battery went, as a place that changed. */
+    private void battery() {
+        List<String> cells = new ArrayList<>(List.of("battery moved back", "0.0"));
+        for (Version version : versions) {
+            Result result = version.answered().result();
+            double back = result == null ? Double.NaN : -ResultQuantities.BATTERY_FORWARD.shown(result);
+            cells.add(Numbers.fixed(back, 1));
+        }
+        cells.add(Unit.MILLIMETRE.words());
+        Result only = only();
+        if (only != null) {
+            double back = -ResultQuantities.BATTERY_FORWARD.shown(only);
+            cells.add(new Difference(0, back, Unit.MILLIMETRE, 1).words(Direction.PLACE));
+        }
+        results.section("versions").section(TODAY).put("battery_forward_mm", 0.0, 1);
+        table.row(cells);
+    }
+
+    private void volume(Quantity<Result> quantity, String words, Band usual) {
+        List<String> cells = cells(quantity, words);
+        results.section("usual").put(quantity.key(), new double[] {usual.low(), usual.high()});
+        String range = "(usual " + Numbers.shortest(usual.low(), 3) + "-" + Numbers.shortest(usual.high(), 3) + ")";
+        Result only = only();
+        if (only != null) {
+            Difference difference = difference(quantity, only);
+            cells.add((difference.percentWords() + "  " + range).strip());
+        }
+        table.row(cells);
+    }
+
+    private void seen(Quantity<Result> quantity, String words, Direction direction, double smallest) {
+        List<String> cells = cells(quantity, words);
+        Result only = only();
+        if (only != null) {
+            cells.add(Seeing.words(difference(quantity, only), direction, smallest));
+        }
+        table.row(cells);
+    }
+
+    private void clock(Quantity<Result> quantity, String words) {
+        List<String> cells = new ArrayList<>(List.of(words, Numbers.clock(quantity.value(today))));
+        for (Version version : versions) {
+            Result result = version.answered().result();
+            cells.add(result == null ? Numbers.NONE : Numbers.clock(quantity.value(result)));
+        }
+        cells.add("");
+        Result only = only();
+        if (only != null) {
+            cells.add(Seeing.words(difference(quantity, only), Direction.TIME, Seeing.TIME_S));
+        }
+        table.row(cells);
+    }
+
+    /** With several versions: how much of today's damping each has. */
+    private void damping() {
+        table.row(percents("pitch damping", "pitch_damping_pct", r -> r.feel().pitchDamping()));
+        table.row(percents("yaw damping", "yaw_damping_pct", r -> r.feel().yawDamping()));
+    }
+
+    private interface Measure {
+        double of(Result result);
+    }
+
+    private List<String> percents(String words, String key, Measure measure) {
+        double whole = Unit.PERCENT.fromSi(1);
+        List<String> cells = new ArrayList<>(List.of(words));
+        cells.add(results.section("versions").section(TODAY).put(key, whole, 0));
+        for (Version version : versions) {
+            Result result = version.answered().result();
+            double share = result == null ? Double.NaN : whole * measure.of(result) / measure.of(today);
+            cells.add(results.section("versions").section(version.label()).put(key, share, 0));
+        }
+        cells.add(Unit.PERCENT.words());
+        return cells;
+    }
+
+    private List<String> cells(Quantity<Result> quantity, String words) {
+        List<String> cells = new ArrayList<>(List.of(words, quantity.text(today)));
+        for (Version version : versions) {
+            Result result = version.answered().result();
+            cells.add(result == null ? Numbers.NONE : quantity.text(result));
+        }
+        cells.add(quantity.unit().words());
+        for (Version version : versions) {
+            if (version.answered().result() != null) {
+                difference(version.label(), quantity, version.answered().result());
+            }
+        }
+        return cells;
+    }
+
+    private Difference difference(Quantity<Result> quantity, Result result) {
+        return difference(versions.get(0).label(), quantity, result);
+    }
+
+    private Difference difference(String label, Quantity<Result> quantity, Result result) {
+        return results.section("changes")
+                .section(label)
+                .difference(quantity.key(), Difference.of(quantity, today, result));
+    }
+
+    /** The result of the only version; null when there are more or when it has none. */
+    private Result only() {
+        return versions.size() == 1 ? versions.get(0).answered().result() : null;
+    }
+
+    /** A name in lines that fit over a column of numbers. */
+    private static String[] broken(String name) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : name.split(" ")) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > NAME_WIDTH) {
+                lines.add(line.toString());
+                line = new StringBuilder();
+            }
+            line.append(line.length() == 0 ? "" : " ").append(word);
+        }
+        lines.add(line.toString());
+        return lines.toArray(String[]::new);
+    }
+}

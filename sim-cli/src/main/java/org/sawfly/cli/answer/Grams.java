@@ -1,0 +1,98 @@
+package org.sawfly.cli.answer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.sawfly.glider.Glider;
+import org.sawfly.glider.Piece;
+import org.sawfly.quantity.Numbers;
+import org.sawfly.quantity.Unit;
+
+/**
+ * Where the grams of a change went, as a sum that adds up as printed: each piece is rounded, and what rounding leaves over
+ * goes to the pieces that were rounded furthest.
+ */
+final class Grams {
+    private static final int DECIMALS = 1;
+    private static final double STEP = 0.1;
+    private static final String REST = "other pieces";
+
+    /** A piece and the grams it gained, negative when lighter. */
+    record Item(String name, double grams) {}
+
+    private Grams() {}
+
+    /**
+     * The pieces that changed.
+     *
+     * @param today before
+     * @param changed after
+     * @param printedChange change of the whole mass as printed [g]; the items add up to it
+     */
+    static List<Item> of(Glider today, Glider changed, double printedChange) {
+        Map<String, Double> exact = new LinkedHashMap<>();
+        add(exact, today, -1);
+        add(exact, changed, 1);
+        double rest = Unit.GRAM.fromSi(
+                changed.correction().mass() - today.correction().mass());
+        Map<String, Double> shown = new LinkedHashMap<>();
+        for (Map.Entry<String, Double> entry : exact.entrySet()) {
+            double grams = Unit.GRAM.fromSi(entry.getValue());
+            if (Math.abs(grams) >= STEP / 2) {
+                shown.put(entry.getKey(), grams);
+            } else {
+                rest += grams;
+            }
+        }
+        if (Math.abs(rest) >= STEP / 2) {
+            shown.put(REST, rest);
+        }
+        return rounded(shown, printedChange);
+    }
+
+    private static void add(Map<String, Double> sums, Glider glider, int sign) {
+        for (Piece piece : Piece.all(glider)) {
+            sums.merge(piece.name(), sign * piece.properties().mass(), Double::sum);
+        }
+    }
+
+    private static List<Item> rounded(Map<String, Double> exact, double total) {
+        List<Item> items = new ArrayList<>();
+        double sum = 0;
+        for (Map.Entry<String, Double> entry : exact.entrySet()) {
+            double grams = Numbers.rounded(entry.getValue(), DECIMALS);
+            items.add(new Item(entry.getKey(), grams));
+            sum += grams;
+        }
+        long steps = Math.round((total - sum) / STEP);
+        List<Item> byRest = new ArrayList<>(items);
+        double way = Math.signum(steps);
+        // the lead stands in the table with its own difference, so it is touched last
+        byRest.sort(Comparator.<Item, Boolean>comparing(item -> item.name().equals(Piece.NOSE_LEAD))
+                .thenComparingDouble(item -> way * (item.grams() - exact.get(item.name()))));
+        for (int i = 0; i < Math.min(Math.abs(steps), byRest.size()); i++) {
+            Item item = byRest.get(i);
+            items.set(items.indexOf(item), new Item(item.name(), Numbers.rounded(item.grams() + way * STEP, DECIMALS)));
+        }
+        return items.stream().filter(item -> item.grams() != 0).toList();
+    }
+
+    /** "boom 0.6 out, new joint 0.5 in, nose lead 0.9 out"; the numbers go into the fields. */
+    static String words(List<Item> items, boolean cut, Fields fields) {
+        List<String> words = new ArrayList<>();
+        for (Item item : items) {
+            Fields one = fields.item("grams");
+            one.put("piece", item.name());
+            one.put("gained_g", item.grams(), DECIMALS);
+            String amount = Numbers.fixed(Math.abs(item.grams()), DECIMALS);
+            words.add(name(item, cut) + " " + amount + (item.grams() < 0 ? " out" : " in"));
+        }
+        return words.isEmpty() ? "nothing gets lighter or heavier" : String.join(", ", words);
+    }
+
+    private static String name(Item item, boolean cut) {
+        return cut && item.name().equals(Piece.BOOM) && item.grams() < 0 ? "offcut" : item.name();
+    }
+}

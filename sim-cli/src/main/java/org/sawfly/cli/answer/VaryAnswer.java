@@ -1,0 +1,252 @@
+package org.sawfly.cli.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.sawfly.flight.Scenario;
+import org.sawfly.quantity.Difference;
+import org.sawfly.quantity.Direction;
+import org.sawfly.quantity.Numbers;
+import org.sawfly.quantity.Quantity;
+import org.sawfly.study.Result;
+import org.sawfly.study.ResultQuantities;
+import org.sawfly.study.StopWhen;
+
+/** What varying one or two quantities shows: the table, where something gives out, and how far to go. */
+public final class VaryAnswer {
+    private static final int MOST_LINES = 14;
+    private static final double NOUGHT_POINT_ONE = 0.05;
+
+    private final Answer answer = new Answer("vary");
+    private final Asked asked;
+    private final VaryRows rows;
+    private final Result today;
+
+    /**
+     * What was asked.
+     *
+     * @param title in one line
+     * @param axes one or two
+     * @param stopWhen where something gives out
+     * @param scenario of today, for the rules
+     */
+    public record Asked(String title, List<VariedAxis> axes, StopWhen stopWhen, Scenario scenario) {}
+
+    private VaryAnswer(Asked asked, VaryRows rows, Result today) {
+        this.asked = asked;
+        this.rows = rows;
+        this.today = today;
+    }
+
+    /** The whole answer. */
+    public static Answer of(Asked asked, VaryRows rows, Result today) {
+        VaryAnswer made = new VaryAnswer(asked, rows, today);
+        made.write();
+        return made.answer;
+    }
+
+    private void write() {
+        inputs();
+        answer.sayFlush(asked.title());
+        answer.say(ChangeWords.keeps(asked.scenario().rebalance()) + " "
+                + ChangeWords.presetFrom(asked.scenario().presetRule()) + "; "
+                + today.plan().launch().name() + " throws.");
+        answer.gap();
+        answer.results().section("today").putAll(ResultQuantities.ALL, today);
+        Rows table = new Rows(
+                VaryRow.keys(asked.axes().stream().map(VariedAxis::path).toList()));
+        rows.rows().forEach(row -> table.add(row.cells()));
+        answer.rows(table);
+        if (asked.axes().size() == 1) {
+            one();
+        } else {
+            new VaryGrid(answer, asked, rows, today).write();
+        }
+        for (VariedAxis axis : asked.axes()) {
+            Cautions.of(List.of(new org.sawfly.study.Setting(axis.path(), ""))).forEach(answer::caution);
+        }
+        Cautions.of(today).forEach(answer::caution);
+    }
+
+    private void inputs() {
+        Fields inputs = answer.inputs();
+        inputs.put("glider", today.plan().craft().glider().name());
+        inputs.put("launch", today.plan().launch().name());
+        inputs.put("preset_rule", ChangeWords.presetFrom(asked.scenario().presetRule()));
+        for (VariedAxis axis : asked.axes()) {
+            Fields one = inputs.item("vary");
+            one.put("path", axis.path());
+            one.put("understood", axis.understood());
+            one.put("today", axis.today(), 0);
+        }
+        inputs.put("rows", rows.seen());
+        answer.results().put("rows_kept_one_in", rows.every());
+        answer.results().put("rows_flown", rows.flown());
+    }
+
+    private void one() {
+        VariedAxis axis = asked.axes().get(0);
+        answer.table(table(axis));
+        answer.gap();
+        lead(axis);
+        List<Limit.Passed> passed = limits(axis);
+        List<VaryRow> notFlown = rows.rows().stream().filter(row -> !row.flew()).toList();
+        if (!notFlown.isEmpty()) {
+            VaryRow first = notFlown.get(0);
+            answer.say("  From " + axis.textWithUnit(first.values().get(0)) + ": " + first.ended() + ".");
+        }
+        answer.figure(VaryPicture.of(asked, rows, today, passed));
+        new VaryVerdict(answer, axis, rows, today).write(passed);
+    }
+
+    private Table table(VariedAxis axis) {
+        Table table = new Table(2, 2).right(axis.heading());
+        table.right("launch", "height").left("against", "today").right("least", "sink");
+        Quantity<Result> place = axis.isCg() ? ResultQuantities.STATIC_MARGIN : ResultQuantities.CG;
+        table.right(axis.isCg() ? new String[] {"margin", "%"} : new String[] {"CG", "mm"});
+        table.right("lead", "g")
+                .right("launch", "margin", "%")
+                .right("fin", "volume")
+                .right("first", "swing");
+        table.left("");
+        List<Quantity<Result>> columns = List.of(
+                ResultQuantities.MIN_SINK,
+                place,
+                ResultQuantities.NOSE_LEAD,
+                ResultQuantities.LAUNCH_MARGIN,
+                ResultQuantities.TAIL_VOLUME_V,
+                ResultQuantities.FIRST_SWING);
+        List<VaryRow> shown = shown(axis);
+        boolean among = shown.stream().anyMatch(row -> axis.isToday(row.values().get(0)));
+        double before = 0;
+        boolean written = among;
+        for (VaryRow row : shown) {
+            double x = row.values().get(0);
+            if (!written && x > axis.today()) {
+                table.row(todayCells(axis, columns));
+                written = true;
+            }
+            List<String> cells = new ArrayList<>();
+            cells.add(axis.text(x));
+            cells.add(row.text(ResultQuantities.APEX_HEIGHT));
+            Difference difference = difference(ResultQuantities.APEX_HEIGHT, row);
+            boolean again = difference.amount() * before > 0;
+            cells.add(axis.isToday(x) ? "" : against(difference, again));
+            before = axis.isToday(x) ? 0 : difference.amount();
+            columns.forEach(column -> cells.add(row.text(column)));
+            cells.add(axis.isToday(x) ? "<- today" : row.flew() ? "" : "!");
+            table.row(cells);
+        }
+        if (!written && Double.isFinite(axis.today())) {
+            table.row(todayCells(axis, columns));
+        }
+        return table;
+    }
+
+    /** Today's line where no row has today's value. */
+    private List<String> todayCells(VariedAxis axis, List<Quantity<Result>> columns) {
+        List<String> cells = new ArrayList<>();
+        cells.add(Numbers.shortest(axis.today(), 1));
+        cells.add(ResultQuantities.APEX_HEIGHT.text(today));
+        cells.add("");
+        columns.forEach(column -> cells.add(column.text(today)));
+        cells.add("<- today");
+        return cells;
+    }
+
+    /** The difference in words; the number alone where the row above goes the same way. */
+    private static String against(Difference difference, boolean again) {
+        return again
+                ? Numbers.fixed(Math.abs(difference.amount()), difference.decimals())
+                : difference.wordsWithoutUnit(Direction.HEIGHT);
+    }
+
+    private Difference difference(Quantity<Result> quantity, VaryRow row) {
+        return new Difference(quantity.value(today), row.value(quantity), quantity.unit(), quantity.decimals());
+    }
+
+    /** At most so many rows, evenly, the ends and today's among them. */
+    private List<VaryRow> shown(VariedAxis axis) {
+        List<VaryRow> all = rows.rows();
+        int every = (all.size() + MOST_LINES - 1) / MOST_LINES;
+        if (every > 1) {
+            answer.results().put("table_shows_one_in", every * rows.every());
+        }
+        List<VaryRow> shown = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            boolean wanted = i % every == 0
+                    || i == all.size() - 1
+                    || axis.isToday(all.get(i).values().get(0));
+            if (wanted) {
+                shown.add(all.get(i));
+            }
+        }
+        return shown;
+    }
+
+    /** Up to where a new joint weighs what the cut saves. */
+    private void lead(VariedAxis axis) {
+        if (!axis.isCut()) {
+            return;
+        }
+        double before = ResultQuantities.NOSE_LEAD.shown(today);
+        double upTo = Double.NaN;
+        for (VaryRow row : rows.rows()) {
+            double lead = Numbers.rounded(row.value(ResultQuantities.NOSE_LEAD), 1);
+            double x = row.values().get(0);
+            if (x > 0 && !(lead >= before)) {
+                break;
+            }
+            upTo = x > 0 ? x : upTo;
+        }
+        boolean moved = rows.rows().stream()
+                .anyMatch(row -> Math.abs(row.value(ResultQuantities.NOSE_LEAD) - before) > NOUGHT_POINT_ONE);
+        if (moved && upTo > 0) {
+            answer.results().put("no_lead_out_up_to_mm", upTo, 0);
+            answer.say("  Up to " + axis.textWithUnit(upTo)
+                    + " no lead comes out: the new joint weighs what the cut saves.");
+        }
+    }
+
+    private List<Limit.Passed> limits(VariedAxis axis) {
+        List<Limit.Passed> all = new ArrayList<>();
+        double first = rows.rows().get(0).values().get(0);
+        double last = rows.rows().get(rows.rows().size() - 1).values().get(0);
+        boolean inside = false;
+        for (Limit limit : Limit.of(asked.stopWhen())) {
+            boolean everywhere = rows.rows().stream().allMatch(limit::isPassed);
+            if (everywhere) {
+                inside = true;
+                say("Everywhere in this range " + limit.words() + ".");
+            }
+            for (Limit.Passed passed : limit.along(rows.rows())) {
+                all.add(passed);
+                inside |= !passed.beyond();
+                say(axis, passed);
+            }
+        }
+        if (!inside) {
+            say("Nothing gives out from " + axis.text(first) + " to " + axis.textWithUnit(last) + ".");
+        }
+        for (Limit.Passed passed : Limit.usualFin().along(rows.rows())) {
+            all.add(passed);
+            say(axis, passed);
+        }
+        return all;
+    }
+
+    private void say(VariedAxis axis, Limit.Passed passed) {
+        Fields item = answer.results().item("gives_out");
+        item.put("words", passed.limit().words());
+        item.put("at", passed.x(), 0);
+        item.put("outside_the_range", passed.beyond());
+        String place = axis.rounded(passed.x());
+        String from = passed.beyond()
+                ? "Further on, at about " + place + ", "
+                : (passed.upwards() ? "From " : "Below ") + place + (passed.upwards() ? " on " : " ");
+        say(from + passed.limit().words() + ".");
+    }
+
+    private void say(String sentence) {
+        answer.say("  " + sentence);
+    }
+}

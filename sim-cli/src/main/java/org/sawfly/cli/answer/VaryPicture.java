@@ -1,0 +1,107 @@
+package org.sawfly.cli.answer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.sawfly.cli.chart.Figure;
+import org.sawfly.cli.chart.Mark;
+import org.sawfly.cli.chart.VaryFigure;
+import org.sawfly.quantity.Difference;
+import org.sawfly.quantity.Direction;
+import org.sawfly.quantity.Numbers;
+import org.sawfly.quantity.Unit;
+import org.sawfly.study.Result;
+import org.sawfly.study.ResultQuantities;
+
+/** The chart of a sweep. */
+final class VaryPicture {
+    private VaryPicture() {}
+
+    static Figure of(VaryAnswer.Asked asked, VaryRows rows, Result today, List<Limit.Passed> passed) {
+        VariedAxis axis = asked.axes().get(0);
+        List<Mark.Upright> uprights = new ArrayList<>();
+        for (Limit.Passed one : passed) {
+            uprights.add(new Mark.Upright(one.x(), one.limit().name() + ", " + axis.rounded(one.x())));
+        }
+        double swing = Unit.DEGREE.fromSi(asked.stopWhen().firstSwingAbove());
+        VaryFigure.Marks marks = new VaryFigure.Marks(
+                axis.today(), today.plan().launch().thrower().heightScatter(), swing, 0, uprights);
+        String foot = today.plan().craft().glider().name() + ", thrown by "
+                + today.plan().launch().name() + "; "
+                + ChangeWords.keeps(asked.scenario().rebalance()) + " "
+                + ChangeWords.presetFrom(asked.scenario().presetRule());
+        VaryFigure.Words words = new VaryFigure.Words(title(asked, rows), caption(axis, rows), foot, axis.title());
+        VaryFigure.Titles titles = new VaryFigure.Titles(
+                ResultQuantities.APEX_HEIGHT,
+                ResultQuantities.FIRST_SWING,
+                ResultQuantities.LAUNCH_MARGIN,
+                ResultQuantities.MIN_SINK);
+        return VaryFigure.of(words, titles, families(asked, rows), marks);
+    }
+
+    private static List<VaryFigure.Family> families(VaryAnswer.Asked asked, VaryRows rows) {
+        Map<String, List<VaryFigure.Row>> byName = new LinkedHashMap<>();
+        if (asked.axes().size() > 1) {
+            // today's family comes first: it is drawn solid and carries today's numbers
+            VariedAxis second = asked.axes().get(1);
+            byName.put(name(second, second.today()), new ArrayList<>());
+        }
+        for (VaryRow row : rows.rows()) {
+            String name = asked.axes().size() > 1
+                    ? name(asked.axes().get(1), row.values().get(1))
+                    : "";
+            byName.computeIfAbsent(name, unused -> new ArrayList<>())
+                    .add(new VaryFigure.Row(
+                            row.values().get(0),
+                            row.value(ResultQuantities.APEX_HEIGHT),
+                            null,
+                            row.value(ResultQuantities.FIRST_SWING),
+                            row.value(ResultQuantities.LAUNCH_MARGIN),
+                            row.value(ResultQuantities.MIN_SINK)));
+        }
+        List<VaryFigure.Family> families = new ArrayList<>();
+        byName.forEach((name, list) -> {
+            if (!list.isEmpty()) {
+                families.add(new VaryFigure.Family(name, list));
+            }
+        });
+        return families;
+    }
+
+    private static String name(VariedAxis axis, double value) {
+        return axis.name() + " " + axis.textWithUnit(value);
+    }
+
+    private static String title(VaryAnswer.Asked asked, VaryRows rows) {
+        double low = rows.rows().stream()
+                .mapToDouble(row -> row.value(ResultQuantities.APEX_HEIGHT))
+                .filter(Double::isFinite)
+                .min()
+                .orElse(Double.NaN);
+        double high = rows.rows().stream()
+                .mapToDouble(row -> row.value(ResultQuantities.APEX_HEIGHT))
+                .filter(Double::isFinite)
+                .max()
+                .orElse(Double.NaN);
+        Difference spread = new Difference(low, high, Unit.METRE, 1);
+        String glider = asked.title();
+        return Double.isNaN(spread.amount())
+                ? glider
+                : glider
+                        + (spread.same()
+                                ? ": no difference in height"
+                                : ": all within " + Numbers.fixed(spread.amount(), 1) + " m of launch height");
+    }
+
+    private static String caption(VariedAxis axis, VaryRows rows) {
+        VaryRow first = rows.rows().get(0);
+        VaryRow last = rows.rows().get(rows.rows().size() - 1);
+        Difference sink = new Difference(
+                first.value(ResultQuantities.MIN_SINK),
+                last.value(ResultQuantities.MIN_SINK),
+                Unit.METRE_PER_SECOND,
+                2);
+        return axis.understood() + "; least sink from one end to the other: " + sink.words(Direction.AMOUNT);
+    }
+}

@@ -1,0 +1,127 @@
+package org.sawfly.cli.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.sawfly.quantity.Difference;
+import org.sawfly.quantity.Direction;
+import org.sawfly.quantity.Numbers;
+import org.sawfly.quantity.Quantity;
+import org.sawfly.study.Result;
+import org.sawfly.study.ResultQuantities;
+
+/** What decides a sweep of one quantity, said last. */
+final class VaryVerdict {
+    /** Heights within so much are flat [m]: what a log shows of launch heights on one evening. */
+    private static final double FLAT = Seeing.HEIGHT_M;
+
+    private final Answer answer;
+    private final VariedAxis axis;
+    private final List<VaryRow> flown;
+    private final Result today;
+
+    VaryVerdict(Answer answer, VariedAxis axis, VaryRows rows, Result today) {
+        this.answer = answer;
+        this.axis = axis;
+        this.flown = rows.rows().stream().filter(VaryRow::flew).toList();
+        this.today = today;
+    }
+
+    void write(List<Limit.Passed> passed) {
+        if (flown.isEmpty()) {
+            answer.verdict("No launch in this range settles into a glide: there is nothing to choose from.");
+            return;
+        }
+        if (Cautions.littleMargin(today)) {
+            answer.verdict("Today already there is little or no margin at launch speed: put the CG forward first.");
+        }
+        heights();
+        stops(passed);
+    }
+
+    private void heights() {
+        VaryRow lowest = flown.get(0);
+        VaryRow highest = flown.get(0);
+        for (VaryRow row : flown) {
+            lowest = height(row) < height(lowest) ? row : lowest;
+            highest = height(row) > height(highest) ? row : highest;
+        }
+        Difference spread = of(ResultQuantities.APEX_HEIGHT, lowest, highest);
+        String amount = answer.results().put("height_spread_m", spread.amount(), 1);
+        String range = axis.text(flown.get(0).values().get(0)) + " to "
+                + axis.textWithUnit(flown.get(flown.size() - 1).values().get(0));
+        boolean ends = highest == flown.get(0) || highest == flown.get(flown.size() - 1);
+        if (spread.amount() <= FLAT) {
+            answer.verdict(
+                    "Flat: " + range + " all within " + amount + " m. There is no best " + what() + " in this range.");
+        } else if (axis.isCg() || flown.size() < 3) {
+            steps();
+        } else if (ends) {
+            answer.verdict("From " + range + " the launch changes by " + amount
+                    + " m, little by little, the highest at "
+                    + axis.textWithUnit(highest.values().get(0)) + ". " + steps(ResultQuantities.APEX_HEIGHT) + ".");
+        } else {
+            answer.verdict("Highest at " + axis.textWithUnit(highest.values().get(0)) + ", "
+                    + Numbers.fixed(spread.amount(), 1) + " m above the lowest.");
+        }
+    }
+
+    private String what() {
+        return axis.isCut() ? "length" : axis.isCg() ? "place" : "value";
+    }
+
+    /** What each step does, on the average of the range. */
+    private void steps() {
+        List<String> words = new ArrayList<>();
+        words.add(step(ResultQuantities.MIN_SINK, "sink", Direction.AMOUNT, 2));
+        words.add(step(ResultQuantities.APEX_HEIGHT, "launch", Direction.HEIGHT, 1));
+        words.add(step(ResultQuantities.STATIC_MARGIN, "margin", Direction.AMOUNT, 1));
+        answer.verdict(axis.step(stepSize()) + ": " + String.join(", ", words) + ".");
+    }
+
+    private String steps(Quantity<Result> quantity) {
+        return axis.step(stepSize()) + " makes " + step(quantity, "the launch", Direction.HEIGHT, 2);
+    }
+
+    private double stepSize() {
+        double size = (last().values().get(0) - first().values().get(0)) / (flown.size() - 1);
+        return Numbers.rounded(size, 6);
+    }
+
+    private String step(Quantity<Result> quantity, String name, Direction direction, int decimals) {
+        double one = (last().value(quantity) - first().value(quantity)) / (flown.size() - 1);
+        Difference difference = new Difference(0, one, quantity.unit(), decimals);
+        answer.results().section("each_step").put(quantity.key(), difference.amount(), decimals);
+        return name + " " + difference.words(direction);
+    }
+
+    private void stops(List<Limit.Passed> passed) {
+        Limit.Passed nearest = null;
+        for (Limit.Passed one : passed) {
+            boolean usual = one.limit().name().equals(Limit.usualFin().name());
+            boolean closer = nearest == null || Math.abs(one.x() - axis.today()) < Math.abs(nearest.x() - axis.today());
+            if (!one.beyond() && !usual && closer) {
+                nearest = one;
+            }
+        }
+        if (nearest != null) {
+            answer.verdict((nearest.upwards() ? "Beyond " : "Below ") + axis.rounded(nearest.x()) + " "
+                    + nearest.limit().words() + ".");
+        }
+    }
+
+    private VaryRow first() {
+        return flown.get(0);
+    }
+
+    private VaryRow last() {
+        return flown.get(flown.size() - 1);
+    }
+
+    private static double height(VaryRow row) {
+        return Numbers.rounded(row.value(ResultQuantities.APEX_HEIGHT), 1);
+    }
+
+    private static Difference of(Quantity<Result> quantity, VaryRow before, VaryRow after) {
+        return new Difference(before.value(quantity), after.value(quantity), quantity.unit(), quantity.decimals());
+    }
+}

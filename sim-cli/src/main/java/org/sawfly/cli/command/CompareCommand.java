@@ -1,0 +1,221 @@
+package org.sawfly.cli.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.sawfly.cli.answer.Answer;
+import org.sawfly.cli.answer.ChangeWords;
+import org.sawfly.cli.answer.CompareAnswer;
+import org.sawfly.cli.answer.CompareFigure;
+import org.sawfly.cli.answer.Version;
+import org.sawfly.file.FileKind;
+import org.sawfly.file.ScenarioFile;
+import org.sawfly.file.StudyFile;
+import org.sawfly.flight.FlightLog;
+import org.sawfly.flight.Scenario;
+import org.sawfly.study.Answered;
+import org.sawfly.study.Compare;
+import org.sawfly.study.NoAnswerException;
+import org.sawfly.study.Result;
+import org.sawfly.study.Setting;
+import org.sawfly.study.TryFirst;
+import org.sawfly.study.Workbench;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Today's glider beside changed ones. */
+@Command(
+        name = "compare",
+        mixinStandardHelpOptions = true,
+        header = {
+            "Today beside changed versions: balance, margins, launch, sink, what you feel.",
+            "",
+            "  sawfly compare plover.yaml --change boom.cut_mm=40 --keep margin",
+            "  sawfly compare two-tails.yaml --json",
+            ""
+        })
+final class CompareCommand implements Callable<Integer> {
+    private static final String TODAY = "today";
+    private static final int MOST_VERSIONS = 4;
+
+    @Parameters(index = "0", paramLabel = "FILE", description = "a glider, or a study with versions")
+    private Path file;
+
+    @Option(
+            names = "--launch",
+            paramLabel = "FILE",
+            description = "file of the launch; the demo thrower (club, 41 m with this glider) when left out")
+    private Path launch;
+
+    @Option(
+            names = "--write",
+            paramLabel = "VERSION FILE",
+            arity = "2",
+            description = "write a version, changed and rebalanced, as a glider file")
+    private String[] write;
+
+    @Mixin
+    private ChangeOptions changes = new ChangeOptions();
+
+    @Mixin
+    private OutputOptions output = new OutputOptions();
+
+    private final Streams streams;
+
+    CompareCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    /** What is asked: the files and the settings of each version, all on top of what they have in common. */
+    private record Question(
+            String title, ScenarioFile scenarios, Map<String, List<Setting>> versions, boolean throwerNamed) {}
+
+    @Override
+    public Integer call() {
+        output.check();
+        if (write != null) {
+            output.files().check(Path.of(write[1]));
+        }
+        Question question = FileKind.isStudy(file) ? ofStudy() : ofGlider();
+        Workbench bench = new Workbench();
+        Map<String, List<Setting>> all = new LinkedHashMap<>();
+        all.put(TODAY, changes.rules());
+        all.putAll(question.versions());
+        Map<String, Answered> answers = Compare.run(bench, question.scenarios(), all);
+        Answered today = answers.get(TODAY);
+        if (today.result() == null) {
+            throw new CommandException(Exit.NO_ANSWER, "the glider as it is today: " + today.reason());
+        }
+        List<Version> versions = new ArrayList<>();
+        Scenario first = null;
+        for (Map.Entry<String, List<Setting>> one : question.versions().entrySet()) {
+            Scenario scenario = question.scenarios().with(one.getValue());
+            first = first == null ? scenario : first;
+            Optional<TryFirst> tryFirst = versions.isEmpty() ? TryFirst.of(bench, scenario) : Optional.empty();
+            versions.add(new Version(
+                    one.getKey(),
+                    changesOf(one.getValue()),
+                    scenario.rebalance(),
+                    answers.get(one.getKey()),
+                    tryFirst));
+        }
+        Answer answer = CompareAnswer.of(question.title(), today.result(), versions, first.presetRule());
+        GliderOptions.tell(question.scenarios(), question.throwerNamed(), answer);
+        if (output.wantsChart()) {
+            draw(bench, question, today.result(), answer);
+        }
+        if (write != null) {
+            write(versions, question);
+        }
+        output.deliver(answer, streams);
+        boolean any = versions.stream().anyMatch(version -> version.answered().result() != null);
+        return any ? Exit.DONE.code() : Exit.NO_ANSWER.code();
+    }
+
+    private Question ofGlider() {
+        List<Setting> changed = changes.changes();
+        if (changed.isEmpty()) {
+            throw new CommandException(
+                    Exit.WRONG_USE, "nothing to compare with. Maybe --change boom.cut_mm=40 --keep margin");
+        }
+        ScenarioFile scenarios = GliderOptions.open(file, launch);
+        List<String> keeps = changes.keeps();
+        Map<String, List<Setting>> versions = new LinkedHashMap<>();
+        if (keeps.size() < 2) {
+            versions.put(ChangeWords.label(changed), settings(changed, keeps));
+        }
+        for (int i = 0; i < keeps.size() && keeps.size() > 1; i++) {
+            versions.put("keep " + keeps.get(i), settings(changed, keeps.subList(i, i + 1)));
+        }
+        String title = scenarios.today().name() + ": today, and with " + ChangeWords.of(changed);
+        return new Question(title, scenarios, versions, launch != null);
+    }
+
+    private List<Setting> settings(List<Setting> changed, List<String> keeps) {
+        List<Setting> all = new ArrayList<>(changed);
+        keeps.forEach(keep -> all.add(ChangeOptions.keep(keep)));
+        all.addAll(changes.rules());
+        return all;
+    }
+
+    private Question ofStudy() {
+        StudyFile study = StudyFile.open(file);
+        if (study.versions().isEmpty()) {
+            throw new CommandException(
+                    Exit.WRONG_USE, file + " varies a quantity and has no versions. Maybe sawfly vary " + file);
+        }
+        if (launch != null) {
+            throw new CommandException(Exit.WRONG_USE, "--launch: a study names its launch itself");
+        }
+        if (study.versions().size() > MOST_VERSIONS) {
+            throw new CommandException(
+                    Exit.NOT_ACCEPTED,
+                    file + ": " + study.versions().size() + " versions do not fit side by side; at most "
+                            + MOST_VERSIONS);
+        }
+        Map<String, List<Setting>> versions = new LinkedHashMap<>();
+        study.versions().forEach((name, settings) -> {
+            List<Setting> all = new ArrayList<>(settings);
+            all.addAll(changes.all());
+            String label = name.toLowerCase(Locale.ROOT).equals(TODAY) ? "version " + name : name;
+            versions.put(label, all);
+        });
+        String title = study.scenarios().today().name() + ": " + study.name();
+        return new Question(title, study.scenarios(), versions, true);
+    }
+
+    /** What is changed, without the rules. */
+    private static List<Setting> changesOf(List<Setting> settings) {
+        return settings.stream()
+                .filter(setting -> !setting.path().startsWith("rebalance")
+                        && !setting.path().equals("preset")
+                        && !setting.path().equals("axes"))
+                .toList();
+    }
+
+    private void draw(Workbench bench, Question question, Result today, Answer answer) {
+        CompareFigure figure = new CompareFigure(today);
+        Map<String, List<Setting>> all = new LinkedHashMap<>();
+        all.put(TODAY, changes.rules());
+        all.putAll(question.versions());
+        all.forEach((name, settings) -> {
+            try {
+                FlightLog log = new FlightLog();
+                bench.answer(question.scenarios().with(settings), log);
+                figure.add(name, log);
+            } catch (NoAnswerException e) {
+                answer.warn(name + " is not drawn: " + e.getMessage());
+            }
+        });
+        answer.figure(figure.figure(question.title()));
+    }
+
+    private void write(List<Version> versions, Question question) {
+        for (Version version : versions) {
+            if (version.label().equals(write[0]) || versions.size() == 1 && write[0].equals("version")) {
+                Result result = version.answered().result();
+                if (result == null) {
+                    throw new CommandException(
+                            Exit.NO_ANSWER, write[0] + ": " + version.answered().reason());
+                }
+                Path target = Path.of(write[1]);
+                List<Setting> settings = question.versions().get(version.label());
+                String name = question.scenarios().today().name() + ", " + version.label();
+                String text = question.scenarios()
+                        .written(settings, result.plan().craft().glider(), name);
+                output.files().write(target, text);
+                output.note(streams, "Wrote " + target);
+                return;
+            }
+        }
+        String names = String.join(", ", versions.stream().map(Version::label).toList());
+        throw new CommandException(Exit.WRONG_USE, "--write: there is no version \"" + write[0] + "\". Maybe " + names);
+    }
+}

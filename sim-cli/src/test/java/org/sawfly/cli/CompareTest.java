@@ -1,0 +1,151 @@
+package org.sawfly.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sawfly.cli.command.Root;
+
+class CompareTest {
+    @TempDir
+    private Path folder;
+
+    private static Runs cut(String... more) {
+        List<String> args = new java.util.ArrayList<>(
+                List.of("compare", Runs.scenario("plover.yaml"), "--change", "boom.cut_mm=40"));
+        args.addAll(List.of(more));
+        return Runs.of(args.toArray(String[]::new));
+    }
+
+    @Test
+    void theMainQuestionIsAnsweredOnOnePage() {
+        Runs run = cut("--keep", "margin", "--with", "nose_lead");
+        assertThat(run.code()).isZero();
+        List<String> lines = run.out().lines().toList();
+        assertThat(lines).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 80);
+        assertThat(run.out())
+                .matches("\\p{ASCII}*")
+                .startsWith("plover: today, and with 40 mm off the rear end of the boom\n")
+                .contains("Keeps the margin: lead only.", "take out", "kept", "What you will feel:")
+                .contains("The grams: offcut", "Try it first, no saw:", "Caution: cut carbon wet")
+                .doesNotContainIgnoringCase("sideslip")
+                .doesNotContain("NaN", "rad/s", "Infinity");
+        assertThat(run.out().indexOf("Caution:")).isLessThan(run.out().indexOf("The cut "));
+        assertThat(run.err()).contains("demo thrower");
+    }
+
+    @Test
+    void severalRulesGiveSeveralColumns() {
+        Runs run = cut("--keep", "nothing,cg,margin");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).contains("nothing  keep cg  margin").contains("pitch damping");
+    }
+
+    @Test
+    void studiesOfVersionsAreCompared() {
+        Runs run = Runs.of("compare", Runs.scenario("two-tails.yaml"));
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).startsWith("plover: two tails compared").contains("Don't.");
+        assertThat(run.err()).isEmpty();
+        assertThat(Runs.of("compare", Runs.scenario("shorten-boom.yaml")).err()).contains("Maybe sawfly vary");
+    }
+
+    @Test
+    void aGliderWithoutMarginIsWarnedOfLast() {
+        Runs run = Runs.of("compare", Runs.scenario("reed.yaml"), "--change", "boom.cut_mm=20", "--keep", "cg");
+        assertThat(run.code()).isZero();
+        List<String> lines = run.out().lines().toList();
+        assertThat(lines).hasSizeLessThanOrEqualTo(30);
+        String end = lines.subList(lines.size() - 5, lines.size()).stream().collect(Collectors.joining(" "));
+        assertThat(end).contains("Today already").contains("move the CG forward before any full throw");
+        assertThat(run.out()).contains("Warning:");
+    }
+
+    @Test
+    void aVersionIsWrittenAsAGliderThatReadsBackToTheSameNumbers() throws IOException {
+        Path file = folder.resolve("short.yaml");
+        Runs run = cut("--keep", "margin", "--write", "cut 40", file.toString(), "--json");
+        assertThat(run.code()).isZero();
+        assertThat(run.err()).contains("Wrote " + file);
+        Runs back = Runs.of(
+                "compare", file.toString(), "--change", "boom.cut_mm=0", "--launch", launchSeenWithPlover(), "--json");
+        assertThat(back.code()).as(back.err()).isZero();
+        String version = run.out().substring(run.out().indexOf("\"cut 40\""));
+        String today = back.out().substring(back.out().indexOf("\"today\""));
+        for (String key : List.of(
+                "mass_g",
+                "nose_lead_g",
+                "cg_mm",
+                "neutral_point_mm",
+                "static_margin_pct",
+                "ixx_kgm2",
+                "iyy_kgm2",
+                "izz_kgm2",
+                "tail_volume_h",
+                "tail_volume_v",
+                "apex_height_m",
+                "settled_height_m",
+                "first_swing_deg",
+                "min_sink_mps")) {
+            double expected = number(version, key);
+            assertThat(number(today, key))
+                    .as(key)
+                    .isCloseTo(expected, org.assertj.core.data.Offset.offset(1e-6 * Math.abs(expected)));
+        }
+        Runs again = cut("--write", "cut 40", file.toString());
+        assertThat(again.code()).isEqualTo(5);
+        assertThat(again.out()).isEmpty();
+        assertThat(again.err()).contains("exists; --force");
+    }
+
+    /** The demo thrower, whose height was seen with the plover of the scenarios. */
+    private String launchSeenWithPlover() throws IOException {
+        String text = Files.readString(Path.of(Runs.scenario("club.yaml")), StandardCharsets.UTF_8);
+        Path plover = Path.of(Runs.scenario("plover.yaml")).toAbsolutePath().normalize();
+        Path file = folder.resolve("club.yaml");
+        Files.writeString(file, text.replace("plover.yaml", plover.toString()));
+        return file.toString();
+    }
+
+    private static double number(String json, String key) {
+        String from = json.substring(json.indexOf("\"" + key + "\": ") + key.length() + 4);
+        return Double.parseDouble(from.substring(0, from.indexOf('\n')).replace(",", ""));
+    }
+
+    @Test
+    void theDemoThrowerIsTheClubsThrower() throws IOException {
+        String club = Files.readString(Path.of(Runs.scenario("club.yaml")), StandardCharsets.UTF_8);
+        String expected = club.lines()
+                .filter(line -> !line.contains("calibrated_with"))
+                .collect(Collectors.joining("\n", "", "\n"));
+        try (InputStream in = Root.class.getResourceAsStream("club.yaml")) {
+            assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).isEqualTo(expected);
+        }
+    }
+
+    @Test
+    void wrongUseIsSaidInWords() {
+        assertThat(cut("--axes", "all").code()).isEqualTo(2);
+        assertThat(cut("--axes", "all").err()).contains("fast model").contains("Maybe --axes pitch-yaw");
+        assertThat(cut("--model", "strip").code()).isEqualTo(2);
+        assertThat(cut("--keep", "balance").err()).contains("nothing, cg, margin");
+        assertThat(cut("--chart", "x.pdf").err()).contains(".png or .svg");
+        assertThat(Runs.of("compare", Runs.scenario("plover.yaml")).code()).isEqualTo(2);
+        Runs missing = Runs.of("compare", Runs.scenario("plovr.yaml"), "--change", "boom.cut_mm=40");
+        assertThat(missing.code()).isEqualTo(3);
+        assertThat(missing.err()).contains("there is no file").contains("Maybe");
+        Runs tooLong = Runs.of("compare", Runs.scenario("plover.yaml"), "--change", "boom.cut_mm=740");
+        assertThat(tooLong.code()).isEqualTo(3);
+        assertThat(tooLong.out()).isEmpty();
+        Runs unknown = Runs.of("compare", Runs.scenario("plover.yaml"), "--change", "boom.cutt_mm=40");
+        assertThat(unknown.code()).isEqualTo(3);
+        assertThat(unknown.err()).contains("unknown key");
+    }
+}

@@ -1,0 +1,35 @@
+package org.sawfly.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
+/**
+ * One run of the program in this process.
+ *
+ * @param code exit code
+ * @param out standard output
+ * @param err messages
+ */
+public record Runs(int code, String out, String err) {
+    private static final Path SCENARIOS = Path.of("..", "scenarios");
+
+    /** Runs the program. */
+    public static Runs of(String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int code = Main.run(
+                args,
+                InputStream.nullInputStream(),
+                new PrintStream(out, false, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+        return new Runs(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** A demo file. */
+    public static String scenario(String name) {
+        return SCENARIOS.resolve(name).toString();
+    }
+}
