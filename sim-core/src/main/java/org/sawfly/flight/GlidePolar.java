@@ -11,63 +11,72 @@ import org.sawfly.motion.NoTrimException;
 import org.sawfly.motion.Trim;
 
 /**
- * Sink over speed for each camber setting, every point trimmed.
+ * Sink over speed for each camber setting, every point trimmed. The least sink and the best glide are sought at once, by
+ * walking along the curve from the cruising speed; the whole curve only when it is asked for.
  *
  * @param settings by name, in the order of the file
  */
 public record GlidePolar(Map<String, Curve> settings) {
-    /**
-     * One setting.
-     *
-     * @param camber trailing edge down positive [rad]
-     * @param points by growing speed; speeds without trim are left out
-     * @param leastSink the trimmed glide that sinks least
-     * @param bestGlide the trimmed glide that goes furthest
-     */
-    public record Curve(double camber, List<Glide> points, Glide leastSink, Glide bestGlide) {}
-
     private static final double SLOWEST = 3;
     private static final double FASTEST = 14;
-    private static final double STEP = 0.25;
+    /** Steps of the curve, and those in which the best of it is looked for [m/s]. */
+    private static final double STEP = 0.25, STRIDE = 0.5;
+    /** The walk ends where things are worse than the best by this share: small dents do not stop it [1]. */
+    private static final double WORSE = 0.03;
+    /** To which the speeds of least sink and best glide are found [m/s]. */
+    private static final double SPEED_TOLERANCE = 1e-5;
 
-    /** Of a craft in the air of the field. */
+    /** Of a craft in the air of the field. A setting in which nothing can be trimmed is left out. */
     public static GlidePolar of(Craft craft, GlideSettings settings, Air air) {
-        Trim trim = new Trim(craft.model(), craft.mass().mass(), Craft.sample(air));
         Map<String, Curve> curves = new LinkedHashMap<>();
         for (Map.Entry<String, Double> setting : settings.camberDown().entrySet()) {
             double camber =
                     Deflections.angle(setting.getValue(), craft.deflections().flaperonChord());
-            Curve curve = curve(trim, camber);
-            if (curve != null) {
-                curves.put(setting.getKey(), curve);
+            Walk walk = new Walk(craft, camber, air, STRIDE);
+            if (walk.start()) {
+                Glide leastSink = walk.best(Glide::sink);
+                curves.put(setting.getKey(), new Curve(craft, air, camber, leastSink, walk.best(g -> -g.ratio())));
             }
         }
         return new GlidePolar(curves);
     }
 
-    /** The trimmed glide that sinks least in one setting [rad]. */
-    public static Glide leastSink(Craft craft, double camber, Air air) {
-        Curve curve = curve(new Trim(craft.model(), craft.mass().mass(), Craft.sample(air)), camber);
-        return curve == null ? null : curve.leastSink();
-    }
+    /** One setting. */
+    public static final class Curve {
+        private final Craft craft;
+        private final Air air;
+        private final double camber;
+        private final Glide leastSink;
+        private final Glide bestGlide;
 
-    private static Curve curve(Trim trim, double camber) {
-        List<Glide> points = new ArrayList<>();
-        for (int i = 0; SLOWEST + i * STEP <= FASTEST; i++) {
-            try {
-                points.add(trim.atSpeed(camber, SLOWEST + i * STEP));
-            } catch (NoTrimException e) {
-                // too slow or too fast for this setting: the curve begins or ends there
-            }
+        private Curve(Craft craft, Air air, double camber, Glide leastSink, Glide bestGlide) {
+            this.craft = craft;
+            this.air = air;
+            this.camber = camber;
+            this.leastSink = leastSink;
+            this.bestGlide = bestGlide;
         }
-        if (points.size() < 3) {
-            return null;
+
+        /** Camber, trailing edge down positive [rad]. */
+        public double camber() {
+            return camber;
         }
-        return new Curve(
-                camber,
-                List.copyOf(points),
-                best(trim, camber, points, Glide::sink),
-                best(trim, camber, points, g -> -g.ratio()));
+
+        /** The trimmed glide that sinks least. */
+        public Glide leastSink() {
+            return leastSink;
+        }
+
+        /** The trimmed glide that goes furthest. */
+        public Glide bestGlide() {
+            return bestGlide;
+        }
+
+        /** Trimmed glides by growing speed, worked out now; speeds without trim are left out. */
+        public List<Glide> points() {
+            Walk walk = new Walk(craft, camber, air, STEP);
+            return walk.start() ? walk.all() : List.of();
+        }
     }
 
     /** What of a glide is to be small. */
@@ -76,20 +85,124 @@ public record GlidePolar(Map<String, Curve> settings) {
         double of(Glide glide);
     }
 
-    private static Glide best(Trim trim, double camber, List<Glide> points, Aim aim) {
-        int best = 0;
-        for (int i = 1; i < points.size(); i++) {
-            if (aim.of(points.get(i)) < aim.of(points.get(best))) {
-                best = i;
+    /** Glides at the speeds of a grid, each sought from its neighbour's. */
+    private static final class Walk {
+        private final Trim trim;
+        private final double camber;
+        private final double step;
+        private final Glide[] glides;
+        private final boolean[] sought;
+        private int start;
+
+        Walk(Craft craft, double camber, Air air, double step) {
+            this.trim = new Trim(craft.model(), craft.mass().mass(), Craft.sample(air));
+            this.camber = camber;
+            this.step = step;
+            this.glides = new Glide[(int) Math.round((FASTEST - SLOWEST) / step) + 1];
+            this.sought = new boolean[glides.length];
+            double cruise = Math.max(SLOWEST, Math.min(FASTEST, craft.cruise().speed()));
+            this.start = (int) Math.round((cruise - SLOWEST) / step);
+        }
+
+        /** Finds a first glide, at the cruising speed or else the nearest faster or slower one; false if there is none. */
+        boolean start() {
+            int wanted = start;
+            for (int away = 0; away < glides.length; away++) {
+                if (first(wanted + away) || first(wanted - away)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private boolean first(int i) {
+            if (i < 0 || i >= glides.length) {
+                return false;
+            }
+            start = i;
+            glides[i] = anew(i);
+            sought[i] = true;
+            return glides[i] != null;
+        }
+
+        private double speed(int i) {
+            return SLOWEST + i * step;
+        }
+
+        private Glide anew(int i) {
+            try {
+                return trim.atSpeed(camber, speed(i));
+            } catch (NoTrimException e) {
+                return null;
             }
         }
-        if (best == 0 || best == points.size() - 1) {
-            return points.get(best);
+
+        /** The glide at a speed of the grid from one at a neighbour; null beyond the grid or where that leads nowhere. */
+        private Glide next(int i, Glide neighbour) {
+            if (i < 0 || i >= glides.length) {
+                return null;
+            }
+            if (!sought[i]) {
+                sought[i] = true;
+                glides[i] = trim.near(camber, speed(i), neighbour);
+            }
+            return glides[i];
         }
-        double low = points.get(best - 1).speed();
-        double high = points.get(best + 1).speed();
-        double speed = Minimum.between(v -> aim.of(trim.atSpeed(camber, v)), low, high, 1e-6);
-        return trim.atSpeed(camber, speed);
+
+        Glide best(Aim aim) {
+            int best = start;
+            for (int way = -1; way <= 1; way += 2) {
+                int i = start + way;
+                Glide glide = next(i, glides[start]);
+                while (glide != null && aim.of(glide) < worst(aim.of(glides[best]))) {
+                    best = aim.of(glide) < aim.of(glides[best]) ? i : best;
+                    i += way;
+                    glide = next(i, glide);
+                }
+            }
+            return next(best - 1, glides[best]) == null || next(best + 1, glides[best]) == null
+                    ? glides[best]
+                    : refined(best, aim);
+        }
+
+        private static double worst(double best) {
+            return best + WORSE * Math.abs(best);
+        }
+
+        private Glide refined(int i, Aim aim) {
+            double speed = Minimum.between(
+                    v -> {
+                        Glide glide = trim.near(camber, v, glides[i]);
+                        return glide == null ? Double.MAX_VALUE : aim.of(glide);
+                    },
+                    speed(i - 1),
+                    speed(i),
+                    speed(i + 1),
+                    SPEED_TOLERANCE);
+            Glide glide = trim.near(camber, speed, glides[i]);
+            return glide == null ? glides[i] : glide;
+        }
+
+        List<Glide> all() {
+            List<Glide> all = new ArrayList<>();
+            for (int way = -1; way <= 1; way += 2) {
+                Glide glide = glides[start];
+                for (int i = start + way; glide != null; i += way) {
+                    Glide near = next(i, glide);
+                    boolean inside = i >= 0 && i < glides.length;
+                    glide = near == null && inside ? anew(i) : near;
+                    if (inside) {
+                        glides[i] = glide;
+                    }
+                }
+            }
+            for (Glide glide : glides) {
+                if (glide != null) {
+                    all.add(glide);
+                }
+            }
+            return List.copyOf(all);
+        }
     }
 
     /** The least sink of all settings. */

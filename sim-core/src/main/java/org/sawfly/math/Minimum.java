@@ -23,12 +23,17 @@ public final class Minimum {
      * @param tolerance distance to which the place is sought
      */
     public static double between(DoubleUnaryOperator f, double low, double high, double tolerance) {
+        return between(f, low, 0.5 * (low + high), high, tolerance);
+    }
+
+    /** As {@link #between(DoubleUnaryOperator, double, double, double)}, beginning at a place between the two. */
+    public static double between(DoubleUnaryOperator f, double low, double start, double high, double tolerance) {
         return new BrentOptimizer(RELATIVE, tolerance)
                 .optimize(
                         new MaxEval(MOST_EVALUATIONS),
                         new UnivariateObjectiveFunction(f::applyAsDouble),
                         GoalType.MINIMIZE,
-                        new SearchInterval(low, high))
+                        new SearchInterval(low, high, start))
                 .getPoint();
     }
 }

@@ -4,7 +4,7 @@ import org.sawfly.aero.AeroEvaluator;
 import org.sawfly.aero.AeroModel;
 import org.sawfly.aero.Loads;
 import org.sawfly.aero.Motion;
-import org.sawfly.math.LinearSystem;
+import org.sawfly.math.Newton;
 import org.sawfly.math.Roots;
 
 /**
@@ -29,7 +29,6 @@ public final class Trim {
     private static final double DIFFERENCE = 1e-6;
     private static final double CONVERGED = 1e-12;
     private static final double GOOD_ENOUGH = 1e-9;
-    private static final int MOST_ITERATIONS = 40;
     private static final double LOWEST_ALPHA = -0.25, HIGHEST_ALPHA = 0.35, SCAN_STEP = 0.0125;
 
     private final AeroModel model;
@@ -84,13 +83,25 @@ public final class Trim {
         return solve(camberAngle, liftCoefficient, speed, 4, "lift coefficient " + liftCoefficient);
     }
 
+    /**
+     * The glide at a speed, sought from another one nearby and nowhere else.
+     *
+     * @param near a glide at about this speed and camber
+     * @return null when that does not lead to one
+     */
+    public Glide near(double camberAngle, double speed, Glide near) {
+        ask(camberAngle, Double.NaN);
+        double[] guess = {near.alpha(), near.elevator(), near.pathAngle(), speed};
+        boolean found = newton(guess, 3) && attached(guess) && Math.abs(guess[ELEVATOR]) <= ELEVATOR_TRAVEL;
+        return found ? glide(guess) : null;
+    }
+
     private double weight() {
         return mass * air.gravity;
     }
 
     private Glide solve(double camberAngle, double lift, double speed, int unknowns, String asked) {
-        camber = camberAngle;
-        liftWanted = lift;
+        ask(camberAngle, lift);
         double[] guess = {FIRST_GUESS[ALPHA], FIRST_GUESS[ELEVATOR], FIRST_GUESS[PATH], speed};
         if (!newton(guess, unknowns) || !attached(guess)) {
             guess = scan(speed, asked);
@@ -104,6 +115,15 @@ public final class Trim {
         if (Math.abs(guess[ELEVATOR]) > ELEVATOR_TRAVEL) {
             throw new NoTrimException(NoTrimException.Reason.NOT_ENOUGH_ELEVATOR, asked);
         }
+        return glide(guess);
+    }
+
+    private void ask(double camberAngle, double lift) {
+        camber = camberAngle;
+        liftWanted = lift;
+    }
+
+    private Glide glide(double[] guess) {
         evaluate(guess);
         double pressureArea = pressureArea(guess[SPEED]);
         return new Glide(
@@ -155,59 +175,13 @@ public final class Trim {
         }
     }
 
-    private static double size(double[] x) {
-        double sum = 0;
-        for (double value : x) {
-            sum += value * value;
-        }
-        return Math.sqrt(sum);
-    }
-
-    /** Newton's method with differences; true when settled. Goes on below the bound as long as that helps. */
-    private boolean newton(double[] x, int n) {
-        double[] miss = new double[n];
-        double[] moved = new double[n];
-        double[][] slope = new double[n][n];
-        residual(x, miss);
-        double size = size(miss);
-        for (int iteration = 0; iteration < MOST_ITERATIONS && size > CONVERGED; iteration++) {
-            for (int k = 0; k < n; k++) {
-                double held = x[k];
-                double h = k == SPEED ? DIFFERENCE * held : DIFFERENCE;
-                x[k] = held + h;
-                residual(x, moved);
-                x[k] = held;
-                for (int i = 0; i < n; i++) {
-                    slope[i][k] = (moved[i] - miss[i]) / h;
-                }
-            }
-            double[] move = miss.clone();
-            if (!LinearSystem.solve(slope, move)) {
-                return false;
-            }
-            double share = 1;
-            for (int k = 0; k < n; k++) {
-                double largest = k == SPEED ? LARGEST_MOVE[k] * x[k] : LARGEST_MOVE[k];
-                share = Math.min(share, largest / Math.abs(move[k]));
-            }
-            double[] from = x.clone();
-            double reached = Double.NaN;
-            for (int halving = 0; halving < 8 && !(reached < size); halving++) {
-                for (int k = 0; k < n; k++) {
-                    x[k] = from[k] - share * move[k];
-                }
-                residual(x, moved);
-                reached = size(moved);
-                share /= 2;
-            }
-            if (!(reached < size)) {
-                System.arraycopy(from, 0, x, 0, x.length);
-                return size < GOOD_ENOUGH;
-            }
-            System.arraycopy(moved, 0, miss, 0, n);
-            size = reached;
-        }
-        return size < GOOD_ENOUGH;
+    /** Newton's method; true when settled. */
+    private boolean newton(double[] x, int unknowns) {
+        double[] differences = {DIFFERENCE, DIFFERENCE, DIFFERENCE, DIFFERENCE * x[SPEED]};
+        double[] largest = {
+            LARGEST_MOVE[ALPHA], LARGEST_MOVE[ELEVATOR], LARGEST_MOVE[PATH], LARGEST_MOVE[SPEED] * x[SPEED]
+        };
+        return new Newton(unknowns, this::residual, CONVERGED, GOOD_ENOUGH).solve(x, differences, largest);
     }
 
     /** True where more angle of attack gives more lift and the flow is not the one behind stall. */

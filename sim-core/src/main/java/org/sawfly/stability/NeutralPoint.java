@@ -6,6 +6,7 @@ import org.sawfly.aero.Loads;
 import org.sawfly.aero.Motion;
 import org.sawfly.air.Air;
 import org.sawfly.air.Standard;
+import org.sawfly.math.Newton;
 import org.sawfly.math.Roots;
 
 /**
@@ -27,6 +28,11 @@ public final class NeutralPoint {
     private static final double ALPHA_LOW = -0.12;
     private static final double ALPHA_HIGH = 0.2;
     private static final double ELEVATOR_REACH = 0.5;
+
+    private static final double[] FIRST_GUESS = {0.02, 0};
+    private static final double[] DIFFERENCES = {1e-6, 1e-6};
+    private static final double[] LARGEST_MOVES = {0.08, 0.2};
+    private static final double CONVERGED = 1e-12, GOOD_ENOUGH = 1e-10;
 
     private final AeroEvaluator evaluator;
     private final AeroModel model;
@@ -59,18 +65,40 @@ public final class NeutralPoint {
         return search.at(alpha);
     }
 
+    /** Angle of attack at a lift coefficient with the moment balanced, the elevator set; as near as the elevator gets. */
     private double balanced(double lift) {
         double pressureArea =
                 0.5 * motion.density * speed * speed * model.reference().area();
         double wanted = lift * pressureArea;
+        double[] x = FIRST_GUESS.clone();
+        Newton newton = new Newton(
+                2,
+                (at, miss) -> {
+                    miss[1] = momentAt(at[0], at[1])
+                            / (pressureArea * model.reference().meanChord());
+                    miss[0] = liftAt(at[0]) / pressureArea - lift;
+                },
+                CONVERGED,
+                GOOD_ENOUGH);
+        if (newton.solve(x, DIFFERENCES, LARGEST_MOVES)
+                && x[0] > ALPHA_LOW
+                && x[0] < ALPHA_HIGH
+                && Math.abs(x[1]) <= ELEVATOR_REACH) {
+            momentAt(x[0], x[1]);
+            return x[0];
+        }
         return Roots.between(
                 alpha -> {
                     balanceMoment(alpha);
-                    return loads.fx * Math.sin(alpha) - loads.fz * Math.cos(alpha) - wanted;
+                    return liftAt(alpha) - wanted;
                 },
                 ALPHA_LOW,
                 ALPHA_HIGH,
                 1e-11);
+    }
+
+    private double liftAt(double alpha) {
+        return loads.fx * Math.sin(alpha) - loads.fz * Math.cos(alpha);
     }
 
     /** Sets the elevator at which the moment vanishes; the nearer limit where it cannot. */
