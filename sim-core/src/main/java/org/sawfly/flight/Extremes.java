@@ -17,8 +17,6 @@ import org.sawfly.motion.StepWatcher;
 final class Extremes implements StepWatcher {
     /** Angle of attack beyond which the wing counts as stalled, 12 degrees [rad]; common practice, no source. */
     static final double WING_STALL = 0.2094;
-    /** The same for the fin, 15 degrees [rad]. */
-    static final double FIN_STALL = 0.2618;
 
     private static final int PIECES = 4;
     /** Loads and the fin are watched this long after release [s]. */
@@ -82,7 +80,7 @@ final class Extremes implements StepWatcher {
         if (t <= EARLY) {
             Loads loads = body.loadsAt(t, state);
             load.add(t, Math.abs(loads.fz) / (mass * Standard.GRAVITY));
-            if (Math.abs(loads.finAngle) > FIN_STALL && !Double.isNaN(lastTime)) {
+            if (Math.abs(loads.finAngle) > Swing.FIN_STALL && !Double.isNaN(lastTime)) {
                 finStalled += t - lastTime;
             }
         }

@@ -9,6 +9,9 @@ package org.sawfly.flight;
  * @param finStalledFor how long the fin stood beyond its stall in the first second [s]
  */
 public record Swing(double first, double firstTime, double back, double finStalledFor) {
+    /** Angle at the fin beyond which it counts as stalled, 15 degrees [rad]; common practice, no source. */
+    public static final double FIN_STALL = 0.2618;
+
     /** None: flown without yaw. */
     public static final Swing NONE = new Swing(0, Double.NaN, 0, 0);
 }

@@ -1,5 +1,7 @@
 package org.sawfly.stability;
 
+import java.util.Arrays;
+import org.sawfly.math.LinearSystem;
 import org.sawfly.motion.Glide;
 import org.sawfly.motion.Linear;
 
@@ -13,13 +15,14 @@ import org.sawfly.motion.Linear;
  *   nose up-down      omega^2 = Zw Mq - (U + Zq) Mw,  2 zeta omega = -(Zw + Mq)
  *   nose left-right   omega^2 = Yv Nr + Nv (U - Yr),  2 zeta omega = -(Yv + Nr)
  *   roll              growth  = Lp
- *   circle            growth  = Nr - Lr Nv / Lv
+ *   circle            growth  = g (Lv Nr - Lr Nv) / (U (Nv Lp - Lv Np) + Yv (Lp Nr - Np Lr)), and smaller terms
  * </pre>
  *
  * <p>The first keeps what Lanchester's limit drops, the angle of attack giving way: with a small margin that is most of the
- * period. Source: Nelson, Flight Stability and Automatic Control, 2nd ed. 1998, chapters 4 and 5 (all but the first); Etkin
- * and Reid, Dynamics of Flight, 3rd ed. 1996, section 6.3: the first is E/C of the quartic there, recomputed, without
- * speed derivatives of the forward force.
+ * period. Source: Nelson, Flight Stability and Automatic Control, 2nd ed. 1998, chapters 4 and 5 (all but
+ * the first and last); Etkin and Reid, Dynamics of Flight, 3rd ed. 1996, section 6.3: the first is E/C of the quartic there,
+ * recomputed, without speed derivatives of the forward force. The last lets slip and rates settle to a bank (derived here); what the
+ * carried air lends to roll and yaw counts among the smaller terms.
  *
  * @param speedAndHeight undamped angular frequency; NaN when the formula has no swing [rad/s]
  * @param stiffPeriod Lanchester's period [s]
@@ -40,7 +43,7 @@ public record ClassicalModes(
         double rollGrowth,
         double circleGrowth) {
     private static final int U = 0, W = 1, Q = 2, LAG = 4;
-    private static final int V = 0, P = 1, R = 2;
+    private static final int V = 0, P = 1, R = 2, BANK = 3;
 
     /** Around a glide, for the gravity in which it was trimmed [m/s2]. */
     public static ClassicalModes of(Linear linear, Glide glide, double gravity) {
@@ -59,7 +62,21 @@ public record ClassicalModes(
                 wag,
                 -0.5 * (b[V][V] + b[R][R]) / wag,
                 b[P][P],
-                b[R][R] - b[P][R] * b[R][V] / b[P][V]);
+                circle(b));
+    }
+
+    /** How fast a bank grows when slip and rates have settled to it. */
+    private static double circle(double[][] b) {
+        double[][] fast = new double[BANK][];
+        double[] settled = new double[BANK];
+        for (int i = 0; i < BANK; i++) {
+            fast[i] = Arrays.copyOf(b[i], BANK);
+            settled[i] = -b[i][BANK];
+        }
+        if (!LinearSystem.solve(fast, settled)) {
+            return Double.NaN;
+        }
+        return b[BANK][V] * settled[V] + b[BANK][P] * settled[P] + b[BANK][R] * settled[R];
     }
 
     /** The equations without the lag of the downwash: as slow motions find it, settled. */

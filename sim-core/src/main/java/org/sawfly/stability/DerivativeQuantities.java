@@ -30,7 +30,7 @@ public final class DerivativeQuantities {
                     d -> d.pitch().momentByElevator()),
             of(
                     "pitch_by_speed",
-                    "nose up for more speed: boom and thickness of the air",
+                    "nose up for more speed (below 0: tucks; the boom bends)",
                     d -> d.pitch().momentBySpeed()),
             of(
                     "side_by_slip",

@@ -47,7 +47,7 @@ public final class Workbench {
     private record ThrowKey(CraftKey craft, Launch launch, Axes axes) {}
 
     /** The wing tables that scenarios share. */
-    Models models() {
+    public Models models() {
         return models;
     }
 

@@ -1,6 +1,7 @@
 package org.sawfly.stability;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,25 @@ class ClassicalModesTest {
         ClassicalModes classical = ClassicalModes.of(linear, PloverGlide.GLIDE, Standard.GRAVITY);
         assertThat(classical.rollGrowth()).isCloseTo(modes.roll().growth(), withinPercentage(25));
         assertThat(classical.noseLeftRight()).isCloseTo(modes.noseLeftRight().frequency(), withinPercentage(25));
+        assertThat(classical.circleGrowth()).isCloseTo(modes.circle().growth(), within(0.02));
+    }
+
+    /** The published aeroplane's eigenvalues against its own short formulas. */
+    @Test
+    void shortFormulasFollowThePublishedAeroplane() {
+        double[][] five = new double[5][5];
+        for (int i = 0; i < 4; i++) {
+            System.arraycopy(Navion.longitudinal()[i], 0, five[i], 0, 4);
+        }
+        five[4][4] = -1;
+        Linear linear = new Linear(five, Navion.lateral());
+        Glide level = new Glide(176, 0, 0, 0, 0, 0.41, 0.05, 0);
+        ClassicalModes classical = ClassicalModes.of(linear, level, 32.2);
+        Modes modes = Modes.of(linear);
+        assertThat(classical.speedAndHeight()).isCloseTo(modes.speedAndHeight().frequency(), withinPercentage(5));
+        assertThat(classical.noseUpDown()).isCloseTo(modes.noseUpDown().frequency(), withinPercentage(2));
+        assertThat(classical.circleGrowth()).isCloseTo(modes.circle().growth(), withinPercentage(10));
+        assertThat(classical.rollGrowth()).isCloseTo(modes.roll().growth(), withinPercentage(2));
     }
 
     /** Period pi sqrt(2) V/g and damping ratio 1/(sqrt(2) L/D) of a glider with a stiff margin (Lanchester, 1908). */

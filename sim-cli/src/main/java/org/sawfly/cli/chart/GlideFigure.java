@@ -137,7 +137,7 @@ public final class GlideFigure {
             for (double wind : WINDS) {
                 clear &= !(Math.abs(envelope.touch(wind).speed() - speed) < 0.5);
             }
-            if (clear && Double.isFinite(envelope.sink(speed))) {
+            if (clear && envelope.ranges().stream().anyMatch(range -> speed >= range.from() && speed <= range.to())) {
                 String words = elevator(settings, envelope, speed, decimals);
                 marks.add(new Mark.Flag(speed, envelope.sink(speed), words, Hue.ELEVATOR));
             }

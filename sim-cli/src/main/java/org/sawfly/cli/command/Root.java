@@ -46,8 +46,15 @@ public final class Root implements Runnable {
      */
     public static CommandLine commandLine(Streams streams) {
         CommandLine line = new CommandLine(new Root())
+                .addSubcommand(new CheckCommand(streams))
                 .addSubcommand(new CompareCommand(streams))
-                .addSubcommand(new VaryCommand(streams));
+                .addSubcommand(new VaryCommand(streams))
+                .addSubcommand(new FlyCommand(streams))
+                .addSubcommand(new BalanceCommand(streams))
+                .addSubcommand(new StabilityCommand(streams))
+                .addSubcommand(new GlideCommand(streams))
+                .addSubcommand(new CardCommand(streams))
+                .addSubcommand(CautionsCommand.line(streams));
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, Root::commandList);
         line.getHelpSectionMap().remove(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING);
         return line.setOut(streams.writer())

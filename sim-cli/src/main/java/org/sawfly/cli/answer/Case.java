@@ -1,0 +1,80 @@
+package org.sawfly.cli.answer;
+
+import java.util.List;
+import org.sawfly.air.Air;
+import org.sawfly.flight.Scenario;
+import org.sawfly.flight.Weather;
+import org.sawfly.glider.Hand;
+import org.sawfly.motion.Axes;
+import org.sawfly.quantity.Numbers;
+import org.sawfly.quantity.Unit;
+import org.sawfly.study.Result;
+import org.sawfly.study.Setting;
+
+/**
+ * One glider, thrown by one thrower, and what came of it: what the answers about a single glider start from.
+ *
+ * @param changes against the files; empty for the glider as it is
+ * @param scenario what was asked
+ * @param result what came of it
+ */
+public record Case(List<Setting> changes, Scenario scenario, Result result) {
+    /** Takes a copy. */
+    public Case {
+        changes = List.copyOf(changes);
+    }
+
+    /** The glider and what is changed of it. */
+    String title() {
+        String name = scenario.glider().name();
+        return changes.isEmpty() ? name : name + ", " + ChangeWords.of(changes);
+    }
+
+    /** Still air on the field. */
+    public Air air() {
+        return scenario.launch().weather().ground();
+    }
+
+    /** Says what was asked. */
+    void inputs(Fields inputs) {
+        inputs.put("glider", scenario.glider().name());
+        inputs.put("launch", scenario.launch().name());
+        inputs.put("changes", changes.stream().map(Setting::toString).toList());
+        inputs.put("axes", scenario.axes() == Axes.PITCH ? "pitch" : "pitch-yaw");
+        inputs.put("preset_rule", ChangeWords.presetFrom(scenario.presetRule()));
+        inputs.put("model", "tail-volume");
+        weather(inputs);
+    }
+
+    /** "calm, 15 C, sea level". */
+    String weather(Fields inputs) {
+        Weather weather = scenario.launch().weather();
+        String wind = inputs.put("wind_mps", weather.wind(), 0);
+        String temperature = inputs.put("temperature_c", Unit.CELSIUS.fromSi(weather.temperature()), 0);
+        String height = inputs.put("field_above_sea_m", weather.fieldHeight(), 0);
+        return (wind.equals("0") ? "calm" : wind + " m/s against the throw") + ", " + temperature + " C, "
+                + (height.equals("0") ? "sea level" : height + " m above the sea");
+    }
+
+    /** "right" or "left". */
+    String hand() {
+        return scenario.launch().thrower().hand() == Hand.RIGHT ? "right" : "left";
+    }
+
+    /** A deflection with its direction in words: "0.8 up", "level"; the number goes in up positive. */
+    static String upDown(Fields fields, String key, double upMetres, int decimals) {
+        double shown = Numbers.rounded(Unit.MILLIMETRE.fromSi(upMetres), decimals);
+        fields.put(key, Unit.MILLIMETRE.fromSi(upMetres), decimals);
+        if (Double.isNaN(shown)) {
+            return Numbers.NONE;
+        }
+        return shown == 0 ? "level" : Numbers.fixed(Math.abs(shown), decimals) + (shown > 0 ? " up" : " down");
+    }
+
+    /** A place behind the leading edge without a sign: "73.8", "205.0 ahead"; the number goes in behind positive. */
+    static String place(Fields fields, String key, double behindMetres) {
+        double behind = Unit.MILLIMETRE.fromSi(behindMetres);
+        String text = fields.put(key, behind, 1);
+        return behind < 0 ? Numbers.fixed(-behind, 1) + " ahead" : text;
+    }
+}
