@@ -1,0 +1,158 @@
+package org.sawfly.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sawfly.file.ScenarioFile;
+import org.sawfly.glider.Glider;
+import org.sawfly.glider.MassProperties;
+import org.sawfly.quantity.Quantity;
+import org.sawfly.study.Result;
+import org.sawfly.study.ResultQuantities;
+import org.sawfly.study.Setting;
+import org.sawfly.study.Workbench;
+
+/** The main job from the demo files to its numbers: what has to hold of any cut, and what a builder would find plausible. */
+class ThroughFilesTest {
+    private static final Workbench BENCH = new Workbench();
+    private static final ScenarioFile PLOVER = open("plover.yaml");
+    private static final Result TODAY = answer();
+    private static final String LEAD_ONLY = "rebalance.with=[nose_lead]";
+
+    @TempDir
+    private Path folder;
+
+    private static ScenarioFile open(String name) {
+        return ScenarioFile.open(Path.of(Runs.scenario(name)), Path.of(Runs.scenario("club.yaml")));
+    }
+
+    private static Result answer(String... settings) {
+        return answer(PLOVER, settings);
+    }
+
+    private static Result answer(ScenarioFile file, String... settings) {
+        List<Setting> all = new ArrayList<>();
+        for (String setting : settings) {
+            int equals = setting.indexOf('=');
+            all.add(new Setting(setting.substring(0, equals), setting.substring(equals + 1)));
+        }
+        return BENCH.answer(file.with(all));
+    }
+
+    private static double change(Quantity<Result> quantity, Result to) {
+        return quantity.value(to) - quantity.value(TODAY);
+    }
+
+    @Test
+    void keepingRestoresWhatIsKept() {
+        Result cg = answer("boom.cut_mm=40", "rebalance.keep=cg", LEAD_ONLY);
+        assertThat(change(ResultQuantities.CG, cg)).isCloseTo(0, within(0.01));
+        Result margin = answer("boom.cut_mm=40", "rebalance.keep=margin", LEAD_ONLY);
+        assertThat(change(ResultQuantities.STATIC_MARGIN, margin)).isCloseTo(0, within(0.01));
+        Result battery = answer("boom.cut_mm=10", "rebalance.keep=cg", "rebalance.with=[battery]", "cut.joint_g=0");
+        assertThat(change(ResultQuantities.CG, battery)).isCloseTo(0, within(0.01));
+        assertThat(change(ResultQuantities.NOSE_LEAD, battery)).isZero();
+    }
+
+    @Test
+    void aShortCutNeedsMoreLeadForItsJoint() {
+        Result cut = answer("boom.cut_mm=10", "rebalance.keep=margin", LEAD_ONLY, "cut.joint_g=0.5");
+        assertThat(change(ResultQuantities.NOSE_LEAD, cut)).isPositive();
+        Result bare = answer("boom.cut_mm=10", "rebalance.keep=margin", LEAD_ONLY, "cut.joint_g=0");
+        assertThat(change(ResultQuantities.NOSE_LEAD, bare)).isNegative();
+    }
+
+    /** Common practice, no source: a gram at the tail costs 2 to 2.5 g of nose lead; within a factor 1.5. */
+    @Test
+    void aGramAtTheTailCostsItsLead() {
+        Result heavier = answer("fin.mass_g=7.9", "rebalance.keep=cg", LEAD_ONLY);
+        assertThat(change(ResultQuantities.NOSE_LEAD, heavier)).isBetween(2 / 1.5, 2.5 * 1.5);
+    }
+
+    /** Common practice, no source: 100 mm off the boom; within a factor 1.5. */
+    @Test
+    void aHundredMillimetresTakeTheirShare() {
+        Result cut = answer("boom.cut_mm=100", "rebalance.keep=margin", LEAD_ONLY);
+        assertThat(lost(r -> r.volumes().horizontal(), cut)).isBetween(0.16 / 1.5, 0.16 * 1.5);
+        assertThat(lost(r -> r.volumes().vertical(), cut)).isBetween(0.15 / 1.5, 0.15 * 1.5);
+        assertThat(lost(r -> r.feel().pitchDamping(), cut)).isBetween(0.30 / 1.5, 0.30 * 1.5);
+        assertThat(lost(r -> r.feel().yawDamping(), cut)).isBetween(0.30 / 1.5, 0.30 * 1.5);
+    }
+
+    private static double lost(ToDoubleFunction<Result> of, Result to) {
+        return 1 - of.applyAsDouble(to) / of.applyAsDouble(TODAY);
+    }
+
+    @Test
+    void sweepsAreSmooth() {
+        double[] joints = {0, 0.5};
+        for (double joint : joints) {
+            // without a joint from no cut at all; with one from the first cut on, since no cut has no joint
+            int from = joint == 0 ? 0 : 1;
+            List<Double> top = new ArrayList<>();
+            List<Double> settled = new ArrayList<>();
+            for (int cut = from; cut <= 80; cut++) {
+                Result result =
+                        answer("boom.cut_mm=" + cut, "rebalance.keep=margin", LEAD_ONLY, "cut.joint_g=" + joint);
+                top.add(result.outcome().top().height());
+                settled.add(result.outcome().settled().height());
+            }
+            assertThat(roughness(top)).isLessThan(0.003);
+            assertThat(roughness(settled)).isLessThan(0.003);
+        }
+    }
+
+    private static double roughness(List<Double> values) {
+        double most = 0;
+        for (int i = 2; i < values.size(); i++) {
+            most = Math.max(most, Math.abs(values.get(i) - 2 * values.get(i - 1) + values.get(i - 2)));
+        }
+        return most;
+    }
+
+    @Test
+    void tenNumbersSayTheSameAsTheWholeFile() {
+        ScenarioFile ten = open("plover-ten-numbers.yaml");
+        Result today = answer(ten);
+        assertThat(ResultQuantities.NOSE_LEAD.value(today))
+                .isCloseTo(ResultQuantities.NOSE_LEAD.value(TODAY), within(0.4));
+        String[] cut = {"boom.cut_mm=40", "rebalance.keep=margin", LEAD_ONLY};
+        double ofTen = ResultQuantities.APEX_HEIGHT.value(answer(ten, cut)) - ResultQuantities.APEX_HEIGHT.value(today);
+        assertThat(ofTen).isCloseTo(change(ResultQuantities.APEX_HEIGHT, answer(cut)), within(0.1));
+    }
+
+    @Test
+    void cuttingTheRearEndEqualsBuildingShort() throws java.io.IOException {
+        Result cut = answer("boom.cut_mm=40", "cut.joint_g=0");
+        Glider glider = cut.plan().craft().glider();
+        String shorter = PLOVER.written(List.of(), glider, "built short");
+        Path file = folder.resolve("short.yaml");
+        Files.writeString(file, shorter);
+        Glider built =
+                ScenarioFile.open(file, Path.of(Runs.scenario("club.yaml"))).today();
+        MassProperties a = MassProperties.of(glider);
+        MassProperties b = MassProperties.of(built);
+        assertThat(b.mass()).isCloseTo(a.mass(), within(1e-9));
+        assertThat(b.cg().x()).isCloseTo(a.cg().x(), within(1e-9));
+        assertThat(b.inertia().iyy()).isCloseTo(a.inertia().iyy(), within(1e-9));
+        assertThat(built.boom().endX()).isCloseTo(PLOVER.today().boom().endX() + 0.040, within(1e-12));
+        assertThat(built.tailplane().x()).isCloseTo(PLOVER.today().tailplane().x() + 0.040, within(1e-12));
+        assertThat(built.fin().x()).isCloseTo(PLOVER.today().fin().x() + 0.040, within(1e-12));
+    }
+
+    /** Plausibility bands of the demo glider; common practice, no source. */
+    @Test
+    void aCutAtTheSameMarginCostsLittle() {
+        Result forty = answer("boom.cut_mm=40", "rebalance.keep=margin", LEAD_ONLY);
+        Result eighty = answer("boom.cut_mm=80", "rebalance.keep=margin", LEAD_ONLY);
+        assertThat(-change(ResultQuantities.APEX_HEIGHT, forty)).as("40 mm").isBetween(0.0, 0.5);
+        assertThat(-change(ResultQuantities.APEX_HEIGHT, eighty)).as("80 mm").isBetween(0.1, 1.1);
+    }
+}

@@ -1,0 +1,106 @@
+package org.sawfly.cli.answer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.sawfly.cli.Runs;
+import org.sawfly.file.ScenarioFile;
+import org.sawfly.flight.Scenario;
+import org.sawfly.quantity.Numbers;
+import org.sawfly.study.Answered;
+import org.sawfly.study.Axis;
+import org.sawfly.study.Compare;
+import org.sawfly.study.Result;
+import org.sawfly.study.Setting;
+import org.sawfly.study.StopWhen;
+import org.sawfly.study.TryFirst;
+import org.sawfly.study.Vary;
+import org.sawfly.study.Workbench;
+
+/** What compare and vary say: every number also in JSON, and the grams add up as printed. */
+class CommandAnswersTest {
+    private static final Pattern GRAMS = Pattern.compile("([0-9.]+) (out|in)[,.]");
+
+    private final Workbench bench = new Workbench();
+    private final ScenarioFile plover =
+            ScenarioFile.open(Path.of(Runs.scenario("plover.yaml")), Path.of(Runs.scenario("club.yaml")));
+
+    private Answer compared(String label, List<Setting> changes) {
+        List<Setting> all = new ArrayList<>(changes);
+        all.add(new Setting("rebalance.keep", "margin"));
+        all.add(new Setting("rebalance.with", "[nose_lead]"));
+        Result today = bench.answer(plover.with(List.of()));
+        Scenario scenario = plover.with(all);
+        Answered answered =
+                Compare.run(bench, plover, java.util.Map.of(label, all)).get(label);
+        Version version = new Version(label, changes, scenario.rebalance(), answered, TryFirst.of(bench, scenario));
+        return CompareAnswer.of(ChangeWords.of(changes), today, List.of(version), scenario.presetRule());
+    }
+
+    @Test
+    void everyNumberOfACompareIsInJson() {
+        TextNumbers.assertAllInJson(compared("cut 40", List.of(new Setting("boom.cut_mm", "40"))));
+        TextNumbers.assertAllInJson(compared("fin x 1.2", List.of(new Setting("fin.scale_area", "1.2"))));
+    }
+
+    @Test
+    void theGramsAddUpAsPrinted() {
+        for (int cut = 5; cut <= 80; cut += 5) {
+            Answer answer = compared("cut", List.of(new Setting("boom.cut_mm", String.valueOf(cut))));
+            String text = TextWriter.write(answer).replace("\n  ", " ");
+            String grams = text.substring(text.indexOf("The grams:"), text.indexOf("Half a gram"));
+            double sum = 0;
+            Matcher matcher = GRAMS.matcher(grams);
+            while (matcher.find()) {
+                double amount = Double.parseDouble(matcher.group(1));
+                sum += matcher.group(2).equals("in") ? amount : -amount;
+            }
+            Fields change = answer.results().section("changes").section("cut");
+            double printed = (Double) change.entries().get("mass_g");
+            assertThat(Numbers.rounded(sum, 3)).as("cut %d: %s", cut, grams).isEqualTo(printed);
+        }
+    }
+
+    @Test
+    void everyNumberOfASweepIsInJson() {
+        TextNumbers.assertAllInJson(varied("boom.cut_mm", List.of(0.0, 20.0, 40.0, 60.0), 0));
+        TextNumbers.assertAllInJson(varied("ready_to_fly.cg_mm", List.of(62.0, 70.0, 74.0), 69));
+    }
+
+    private Answer varied(String path, List<Double> values, double today) {
+        Axis axis = new Axis(path, values);
+        Vary vary = new Vary(bench, plover, List.of(axis));
+        VaryRows rows = new VaryRows(vary.rows());
+        vary.run(2, 0, row -> rows.add(VaryRow.of(row)), () -> false);
+        Scenario scenario = plover.with(List.of(Setting.of(path, values.get(0))));
+        StopWhen stop = new StopWhen(0.03, Double.NaN, 0.02, Math.toRadians(25));
+        VaryAnswer.Asked asked = new VaryAnswer.Asked(
+                "plover", List.of(new VariedAxis(path, values, values.size() + " values", today)), stop, scenario);
+        return VaryAnswer.of(asked, rows, bench.answer(plover.with(List.of())));
+    }
+
+    @Test
+    void rowsReadBackFromTheirLine() {
+        Vary vary = new Vary(bench, plover, List.of(new Axis("boom.cut_mm", List.of(0.0, 12.5))));
+        vary.run(
+                1,
+                0,
+                row -> {
+                    VaryRow made = VaryRow.of(row);
+                    assertThat(VaryRow.parse(Rows.csvLine(made.cells()), 1)).isEqualTo(made);
+                },
+                () -> false);
+        VaryRow none = new VaryRow(List.of(3.0), "no, \"none\" of it", false, new double[made()]);
+        assertThat(VaryRow.parse(Rows.csvLine(none.cells()), 1)).isEqualTo(none);
+        assertThat(VaryRow.parse("1,settled\n", 1)).isNull();
+    }
+
+    private static int made() {
+        return org.sawfly.study.ResultQuantities.ALL.size();
+    }
+}
