@@ -89,13 +89,13 @@ final class CompareVerdict {
             return "it has " + margins(result) + ": it may tuck when thrown hard. Don't.";
         }
         if (Cautions.smallFin(result) && !Cautions.smallFin(today)) {
-            return launch(version, result) + " The fin is then smaller than such gliders have: do less, or fit a "
+            return launch(version) + " The fin is then smaller than such gliders have: do less, or fit a "
                     + "larger fin.";
         }
-        return launch(version, result) + " " + otherwise(version, result);
+        return launch(version) + " " + otherwise(version, result);
     }
 
-    private String launch(Version version, Result result) {
+    private String launch(Version version) {
         Difference height = height(version);
         String amount = Numbers.fixed(Math.abs(height.amount()), 1);
         if (height.same()) {
