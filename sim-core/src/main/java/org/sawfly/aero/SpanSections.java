@@ -53,6 +53,11 @@ final class SpanSections {
         this.axis = CubicAxis.periodic(TURN, alphas);
     }
 
+    /** The same sections with scratch of their own, for another thread. */
+    SpanSections copy() {
+        return new SpanSections(root, tip, toTip, flapShares, chords, viscosity);
+    }
+
     /** Whether both are tables on the same angles: then a polar is the table itself. */
     private static boolean sameTables(Section root, Section tip) {
         return root instanceof SectionTable a

@@ -27,27 +27,42 @@ final class StripPolars {
         this.cubics = new double[4 * CHANNELS * cells * values.length];
         for (int cell = 0; cell < cells; cell++) {
             widths[cell] = axis.knot(cell + 1) - axis.knot(cell);
-            for (int strip = 0; strip < values.length; strip++) {
-                for (int c = 0; c < CHANNELS; c++) {
-                    double start = 0;
-                    double end = 0;
-                    double startSlope = 0;
-                    double endSlope = 0;
-                    for (int k = 0; k < 4; k++) {
-                        double value = values[strip][CHANNELS * axis.node(cell, k) + c];
-                        start += axis.weight(cell, k, 0) * value;
-                        end += axis.weight(cell, k, 1) * value;
-                        startSlope += axis.weightSlope(cell, k, 0) * value;
-                        endSlope += axis.weightSlope(cell, k, 1) * value;
-                    }
-                    startSlope *= widths[cell];
-                    endSlope *= widths[cell];
-                    int at = place(strip, cell, c);
-                    cubics[at] = start;
-                    cubics[at + 1] = startSlope;
-                    cubics[at + 2] = 3 * (end - start) - 2 * startSlope - endSlope;
-                    cubics[at + 3] = 2 * (start - end) + startSlope + endSlope;
+            prepare(cell, values);
+        }
+    }
+
+    private void prepare(int cell, double[][] values) {
+        double width = widths[cell];
+        double[] toEnd = new double[4];
+        double[] toSlope = new double[4];
+        double[] toEndSlope = new double[4];
+        double[] toStart = new double[4];
+        for (int k = 0; k < 4; k++) {
+            toStart[k] = axis.weight(cell, k, 0);
+            toEnd[k] = axis.weight(cell, k, 1);
+            toSlope[k] = axis.weightSlope(cell, k, 0);
+            toEndSlope[k] = axis.weightSlope(cell, k, 1);
+        }
+        for (int strip = 0; strip < values.length; strip++) {
+            for (int c = 0; c < CHANNELS; c++) {
+                double start = 0;
+                double end = 0;
+                double startSlope = 0;
+                double endSlope = 0;
+                for (int k = 0; k < 4; k++) {
+                    double value = values[strip][CHANNELS * axis.node(cell, k) + c];
+                    start += toStart[k] * value;
+                    end += toEnd[k] * value;
+                    startSlope += toSlope[k] * value;
+                    endSlope += toEndSlope[k] * value;
                 }
+                startSlope *= width;
+                endSlope *= width;
+                int at = place(strip, cell, c);
+                cubics[at] = start;
+                cubics[at + 1] = startSlope;
+                cubics[at + 2] = 3 * (end - start) - 2 * startSlope - endSlope;
+                cubics[at + 3] = 2 * (start - end) + startSlope + endSlope;
             }
         }
     }

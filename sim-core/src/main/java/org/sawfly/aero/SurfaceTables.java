@@ -6,6 +6,7 @@ import org.sawfly.glider.Flap;
 import org.sawfly.glider.Tailplane;
 import org.sawfly.glider.Wing;
 import org.sawfly.math.CubicGrid3;
+import org.sawfly.math.TwoThreads;
 import org.sawfly.math.Vec3;
 import org.sawfly.section.Section;
 
@@ -170,20 +171,32 @@ public final class SurfaceTables {
         return new SurfaceTables(lone, sections, allMoving ? knots.withoutFlap() : knots, allMoving);
     }
 
+    /** Fills the tables; of a surface with a flap, which has many, two halves at the same time. */
     private void fill(SpanSections sections) {
+        int pairs = knots.speeds() * knots.flaps();
+        if (knots.flaps() == 1) {
+            fill(sections, 0, pairs);
+        } else {
+            SpanSections others = sections.copy();
+            TwoThreads.run(() -> fill(sections, 0, pairs / 2), () -> fill(others, pairs / 2, pairs));
+        }
+    }
+
+    /** Fills what belongs to some of the pairs of speed and flap angle. */
+    private void fill(SpanSections sections, int from, int to) {
         LoneSurface.Flow flow = lone.flow();
-        for (int j = 0; j < knots.speeds(); j++) {
-            for (int k = 0; k < knots.flaps(); k++) {
-                StripPolars polars = sections.polars(knots.speed(j), knots.flap(k));
-                for (int i = 0; i < knots.angles(); i++) {
-                    flow.solve(knots.angle(i), polars);
-                    int node = knots.node(i, j, k);
-                    values[OWN * node + NORMAL] = flow.normalForce;
-                    values[OWN * node + FORWARD] = flow.forwardForce;
-                    values[OWN * node + MOMENT] = flow.moment;
-                    values[OWN * node + FRICTION] = flow.friction;
-                    System.arraycopy(flow.gamma, 0, circulations, node * lone.count, lone.count);
-                }
+        for (int pair = from; pair < to; pair++) {
+            int j = pair / knots.flaps();
+            int k = pair % knots.flaps();
+            StripPolars polars = sections.polars(knots.speed(j), knots.flap(k));
+            for (int i = 0; i < knots.angles(); i++) {
+                flow.solve(knots.angle(i), polars);
+                int node = knots.node(i, j, k);
+                values[OWN * node + NORMAL] = flow.normalForce;
+                values[OWN * node + FORWARD] = flow.forwardForce;
+                values[OWN * node + MOMENT] = flow.moment;
+                values[OWN * node + FRICTION] = flow.friction;
+                System.arraycopy(flow.gamma, 0, circulations, node * lone.count, lone.count);
             }
         }
     }

@@ -73,7 +73,9 @@ final class SectionFile {
                 continue;
             }
             if (headed) {
-                row(line, i + 1);
+                if (!plainRow(line)) {
+                    row(line, i + 1);
+                }
             } else if (heading(line, i + 1)) {
                 headed = true;
             } else {
@@ -110,6 +112,24 @@ final class SectionFile {
         return false;
     }
 
+    /** Takes a row as nearly all are: six plain numbers within their bounds. False, with nothing taken, for any other. */
+    private boolean plainRow(String line) {
+        PlainNumbers numbers = new PlainNumbers(line);
+        for (int c = 0; c < columns.length; c++) {
+            double value = numbers.next();
+            if (!wrong(c, value).isEmpty()) {
+                return false;
+            }
+            take(c, value);
+        }
+        rows += numbers.atEnd() ? 1 : 0;
+        return numbers.atEnd();
+    }
+
+    private void take(int column, double value) {
+        columns[column][rows] = column == 1 || column == 2 ? Unit.DEGREE.toSi(value) : value;
+    }
+
     private void row(String line, int number) {
         String[] cells = line.split(",", -1);
         if (cells.length != HEADING.size()) {
@@ -134,7 +154,7 @@ final class SectionFile {
                         "");
                 good = false;
             }
-            columns[c][rows] = c == 1 || c == 2 ? Unit.DEGREE.toSi(value) : value;
+            take(c, value);
             column += cells[c].codePointCount(0, cells[c].length()) + 1;
         }
         rows += good ? 1 : 0;

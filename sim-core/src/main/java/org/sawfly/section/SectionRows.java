@@ -1,7 +1,6 @@
 package org.sawfly.section;
 
 import java.util.Arrays;
-import java.util.TreeMap;
 import org.sawfly.math.CubicAxis;
 import org.sawfly.math.CubicGrid1;
 import org.sawfly.quantity.Unit;
@@ -13,13 +12,14 @@ import org.sawfly.quantity.Unit;
  */
 final class SectionRows {
     static final double JOIN_DEGREES = 10;
+    private static final int LEAST_ANGLES = 4;
     private static final double SAME = 1e-6;
     /** Two values for the same angle, at both ends of the circle, may differ by this [1]. */
     private static final double CLOSES = 1e-6;
 
     private final double[] reynolds;
     private final double[] flaps;
-    private final TreeMap<Double, double[]>[] runs;
+    private final Run[] runs;
     private final double[] alphas;
 
     SectionRows(double[] reynolds, double[] flap, double[] alpha, double[] cl, double[] cd, double[] cm) {
@@ -30,19 +30,23 @@ final class SectionRows {
         }
         this.reynolds = SectionGrid.union(reynolds, new double[0], SAME);
         this.flaps = SectionGrid.union(flap, new double[0], SAME);
-        @SuppressWarnings({"unchecked", "rawtypes"})
-        TreeMap<Double, double[]>[] all = new TreeMap[this.reynolds.length * this.flaps.length];
-        this.runs = all;
+        this.runs = new Run[this.reynolds.length * this.flaps.length];
         for (int i = 0; i < runs.length; i++) {
-            runs[i] = new TreeMap<>();
+            runs[i] = new Run();
         }
         for (int i = 0; i < n; i++) {
-            put(runs[run(reynolds[i], flap[i])], alpha[i], new double[] {cl[i], cd[i], cm[i]});
+            runs[run(reynolds[i], flap[i])].add(alpha[i], cl[i], cd[i], cm[i]);
         }
         double[] angles = new double[0];
         for (int i = 0; i < runs.length; i++) {
-            complete(i);
-            angles = SectionGrid.union(angles, keys(runs[i]), SAME);
+            if (runs[i].size < LEAST_ANGLES) {
+                throw new IllegalArgumentException("Reynolds number " + this.reynolds[i / flaps.length] + " at flap "
+                        + Unit.DEGREE.fromSi(flaps[i % flaps.length]) + " deg has " + runs[i].size
+                        + " angles, at least 4 are needed; every Reynolds number needs every flap angle");
+            }
+            runs[i].complete();
+            double[] own = runs[i].angles();
+            angles = Arrays.equals(angles, own) ? angles : SectionGrid.union(angles, own, SAME);
         }
         this.alphas = angles;
     }
@@ -50,18 +54,11 @@ final class SectionRows {
     SectionTable table() {
         SectionGrid grid = new SectionGrid(alphas, reynolds, flaps);
         double[] values = new double[3 * alphas.length * runs.length];
-        double[] out = new double[3];
+        double[] out = new double[3 * alphas.length];
         for (int r = 0; r < runs.length; r++) {
-            double[] knots = keys(runs[r]);
-            double[] run = new double[3 * knots.length];
-            int n = 0;
-            for (double[] row : runs[r].values()) {
-                System.arraycopy(row, 0, run, 3 * n++, 3);
-            }
-            CubicGrid1 curve = new CubicGrid1(CubicAxis.periodic(2 * Math.PI, knots), 3, run);
+            runs[r].at(alphas, out);
             for (int i = 0; i < alphas.length; i++) {
-                curve.at(alphas[i], out);
-                System.arraycopy(out, 0, values, 3 * (i * runs.length + r), 3);
+                System.arraycopy(out, 3 * i, values, 3 * (i * runs.length + r), 3);
             }
         }
         return new SectionTable(grid, values);
@@ -78,54 +75,87 @@ final class SectionRows {
         return i >= 0 ? i : Math.max(0, -i - 2);
     }
 
-    private static void put(TreeMap<Double, double[]> run, double alpha, double[] row) {
-        if (!(Math.abs(alpha) <= Math.PI + SAME)) {
-            throw new IllegalArgumentException("angles must lie within half a turn, got " + Unit.DEGREE.fromSi(alpha));
+    /** The rows of one Reynolds number and flap angle, by growing angle. */
+    private static final class Run {
+        private double[] angles = new double[64];
+        private double[] values = new double[3 * angles.length];
+        private int size;
+
+        void add(double alpha, double cl, double cd, double cm) {
+            if (!(Math.abs(alpha) <= Math.PI + SAME)) {
+                throw new IllegalArgumentException(
+                        "angles must lie within half a turn, got " + Unit.DEGREE.fromSi(alpha));
+            }
+            double place = alpha > Math.PI - SAME ? -Math.PI : alpha;
+            int i = size;
+            if (size > 0 && place <= angles[size - 1] + SAME) {
+                int found = Arrays.binarySearch(angles, 0, size, place - SAME);
+                i = found >= 0 ? found : -found - 1;
+            }
+            if (i < size && angles[i] <= place + SAME) {
+                boolean same = Math.abs(values[3 * i] - cl) <= CLOSES
+                        && Math.abs(values[3 * i + 1] - cd) <= CLOSES
+                        && Math.abs(values[3 * i + 2] - cm) <= CLOSES;
+                if (!same) {
+                    throw new IllegalArgumentException(
+                            "two different rows for the same Reynolds number, flap and angle "
+                                    + Unit.DEGREE.fromSi(alpha) + " deg");
+                }
+                return;
+            }
+            insert(i, place, cl, cd, cm);
         }
-        double place = alpha > Math.PI - SAME ? -Math.PI : alpha;
-        Double near = run.ceilingKey(place - SAME);
-        double[] before = near != null && near <= place + SAME ? run.get(near) : null;
-        if (before == null) {
-            run.put(place, row);
-            return;
+
+        private void insert(int i, double angle, double cl, double cd, double cm) {
+            if (size == angles.length) {
+                angles = Arrays.copyOf(angles, 2 * size);
+                values = Arrays.copyOf(values, 6 * size);
+            }
+            System.arraycopy(angles, i, angles, i + 1, size - i);
+            System.arraycopy(values, 3 * i, values, 3 * i + 3, 3 * (size - i));
+            angles[i] = angle;
+            values[3 * i] = cl;
+            values[3 * i + 1] = cd;
+            values[3 * i + 2] = cm;
+            size++;
         }
-        for (int c = 0; c < 3; c++) {
-            if (Math.abs(before[c] - row[c]) > CLOSES) {
-                throw new IllegalArgumentException("two different rows for the same Reynolds number, flap and angle "
-                        + Unit.DEGREE.fromSi(alpha) + " deg");
+
+        /** Fills the gap from the last angle round to the first, where it is wider than the join, with rows of the plate. */
+        void complete() {
+            double last = angles[size - 1];
+            double first = angles[0] + 2 * Math.PI;
+            double friction = Double.POSITIVE_INFINITY;
+            for (int i = 0; i < size; i++) {
+                friction = Math.min(friction, values[3 * i + 1]);
+            }
+            double join = Unit.DEGREE.toSi(JOIN_DEGREES);
+            int steps = (int) Math.floor((first - last) / join + SAME);
+            int atFront = 0;
+            for (int i = 1; i < steps; i++) {
+                double alpha = last + (first - last) * i / steps;
+                boolean round = alpha > Math.PI;
+                double place = round ? alpha - 2 * Math.PI : alpha;
+                insert(round ? atFront++ : size, place, Plate.cl(place), Plate.cd(place) + friction, Plate.cm(place));
             }
         }
-    }
 
-    /** Fills the widest gap of a run, where it is wider than the join, with rows of the plate. */
-    private void complete(int index) {
-        TreeMap<Double, double[]> run = runs[index];
-        if (run.size() < 4) {
-            throw new IllegalArgumentException("Reynolds number " + reynolds[index / flaps.length] + " at flap "
-                    + Unit.DEGREE.fromSi(flaps[index % flaps.length]) + " deg has " + run.size()
-                    + " angles, at least 4 are needed; every Reynolds number needs every flap angle");
+        double[] angles() {
+            return Arrays.copyOf(angles, size);
         }
-        double last = run.lastKey();
-        double first = run.firstKey() + 2 * Math.PI;
-        double friction = Double.POSITIVE_INFINITY;
-        for (double[] row : run.values()) {
-            friction = Math.min(friction, row[1]);
-        }
-        double join = Unit.DEGREE.toSi(JOIN_DEGREES);
-        int steps = (int) Math.floor((first - last) / join + SAME);
-        for (int i = 1; i < steps; i++) {
-            double alpha = last + (first - last) * i / steps;
-            double place = alpha > Math.PI ? alpha - 2 * Math.PI : alpha;
-            run.put(place, new double[] {Plate.cl(place), Plate.cd(place) + friction, Plate.cm(place)});
-        }
-    }
 
-    private static double[] keys(TreeMap<Double, double[]> run) {
-        double[] keys = new double[run.size()];
-        int n = 0;
-        for (double key : run.keySet()) {
-            keys[n++] = key;
+        /** cl, cd and cm at other angles; the smooth curve through the rows between them. */
+        void at(double[] others, double[] out) {
+            double[] own = angles();
+            if (Arrays.equals(own, others)) {
+                System.arraycopy(values, 0, out, 0, 3 * size);
+                return;
+            }
+            CubicGrid1 curve = new CubicGrid1(CubicAxis.periodic(2 * Math.PI, own), 3, Arrays.copyOf(values, 3 * size));
+            double[] one = new double[3];
+            for (int i = 0; i < others.length; i++) {
+                curve.at(others[i], one);
+                System.arraycopy(one, 0, out, 3 * i, 3);
+            }
         }
-        return keys;
     }
 }
