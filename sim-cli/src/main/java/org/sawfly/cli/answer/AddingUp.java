@@ -30,7 +30,7 @@ final class AddingUp {
             order.add(i);
         }
         long steps = Math.round((total - sum) / step);
-        double way = Math.signum(steps);
+        double way = Long.signum(steps);
         order.sort(Comparator.comparingDouble(i -> way * (shown[i] - values[i])));
         for (int k = 0; k < Math.abs(steps) && !order.isEmpty(); k++) {
             int i = order.get(k % order.size());

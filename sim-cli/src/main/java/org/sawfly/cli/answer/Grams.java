@@ -68,7 +68,7 @@ final class Grams {
         }
         long steps = Math.round((total - sum) / STEP);
         List<Item> byRest = new ArrayList<>(items);
-        double way = Math.signum(steps);
+        double way = Long.signum(steps);
         // the lead stands in the table with its own difference, so it is touched last
         byRest.sort(Comparator.<Item, Boolean>comparing(item -> item.name().equals(Piece.NOSE_LEAD))
                 .thenComparingDouble(item -> way * (item.grams() - exact.get(item.name()))));
