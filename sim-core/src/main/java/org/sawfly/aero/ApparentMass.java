@@ -1,6 +1,8 @@
 package org.sawfly.aero;
 
 import org.sawfly.aero.Surface.Rib;
+import org.sawfly.air.Standard;
+import org.sawfly.glider.Glider;
 import org.sawfly.math.Vec3;
 
 /**
@@ -10,7 +12,7 @@ import org.sawfly.math.Vec3;
  * Low-Speed Aerodynamics, 2nd ed. 2001, section 8.2). Together {@code sum m J J^T}, {@code J = (n, r x n)}, order x y z, roll
  * pitch yaw about the CG.
  */
-final class ApparentMass {
+public final class ApparentMass {
     private static final double FINITE_SPAN = 0.95;
     /** Nodes and weights of three-point Gauss-Legendre quadrature on -1..1: exact for chords that vary linearly. */
     private static final double[] NODES = {-Math.sqrt(0.6), 0, Math.sqrt(0.6)};
@@ -30,6 +32,14 @@ final class ApparentMass {
     ApparentMass(double density, Vec3 cg) {
         this.density = density;
         this.cg = cg;
+    }
+
+    /** Of all surfaces of a glider about a CG in build axes [m], in the standard air of sea level. */
+    public static ApparentMass of(Glider glider, Vec3 cg) {
+        return new ApparentMass(Standard.DENSITY, cg)
+                .add(SurfaceOutlines.of(glider.wing()))
+                .add(SurfaceOutlines.of(glider.tailplane()))
+                .add(SurfaceOutlines.of(glider.fin()));
     }
 
     /** Adds a surface, on a mirrored one both halves. */
@@ -69,7 +79,7 @@ final class ApparentMass {
     }
 
     /** A copy of the matrix, 6 by 6, symmetric [kg, kg m, kg m2]. */
-    double[][] matrix() {
+    public double[][] matrix() {
         double[][] copy = new double[6][];
         for (int i = 0; i < 6; i++) {
             copy[i] = matrix[i].clone();

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.sawfly.aero.Corrections;
 import org.sawfly.flight.GlideSettings;
+import org.sawfly.glider.Bifilar;
 import org.sawfly.glider.Boom;
 import org.sawfly.glider.Correction;
 import org.sawfly.glider.Fin;
@@ -95,6 +96,7 @@ final class GliderReader {
         Map<String, Part> parts = reader.read(in);
         PartsReader.NoseLead lead = reader.lead(in);
         Map<String, WeighingReader.Read> weighings = WeighingReader.read(in);
+        Map<Bifilar.Axis, SwingReader.Read> swings = SwingReader.read(in);
         Seen seen = Seen.read(in);
         GlideSettings settings = settings(in);
         Corrections corrections = CorrectionReader.read(in);
@@ -106,7 +108,7 @@ final class GliderReader {
             balance.need();
         }
         if (held == null) {
-            glider = balance.close(glider, lead.given());
+            glider = SwingReader.apply(balance.close(glider, lead.given()), swings);
         } else {
             glider = glider.withCorrection(held.correction());
             glider = lead.given() ? glider : glider.withNoseLead(held.lead());

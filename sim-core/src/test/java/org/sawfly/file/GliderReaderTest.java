@@ -10,6 +10,7 @@ import org.assertj.core.util.DoubleComparator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.sawfly.aero.ApparentMass;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.Plover;
@@ -167,6 +168,23 @@ class GliderReaderTest {
                 assertThat(problem.maybe()).contains(maybe == null ? "" : maybe);
             });
         }
+    }
+
+    /** T = 2 pi sqrt(I L/(m g b^2)) with the carried air in I, and the glider alone in what is flown. */
+    @Test
+    void swingsOnTwoStringsSetTheInertiaWithoutTheCarriedAir() throws Exception {
+        Glider plain = read("plover.yaml").glider();
+        double carried = ApparentMass.of(plain, MassProperties.of(plain).cg()).matrix()[3][3];
+        assertThat(carried).as("carried air about the roll axis").isBetween(0.003, 0.005);
+        double wanted = 0.0160;
+        double period = 2 * Math.PI * Math.sqrt((wanted + carried) * 1.2 / (0.2314 * 9.80665 * 0.3 * 0.3));
+        String text = Files.readString(SCENARIOS.resolve("plover.yaml"))
+                + "\nswings: {roll: {strings_apart_mm: 600, string_length_mm: 1200, period_s: " + period + "}}\n";
+        Glider swung = readText(text).glider();
+        assertThat(reading.problems().all()).isEmpty();
+        assertThat(MassProperties.of(swung).inertia().ixx()).isCloseTo(wanted, within(1e-8));
+        assertThat(MassProperties.of(swung).inertia().izz())
+                .isCloseTo(MassProperties.of(plain).inertia().izz(), within(1e-12));
     }
 
     private static GliderReader reader() {
