@@ -10,6 +10,7 @@ package org.sawfly.aero;
  * @param boomStiffness factor on the boom's EI [1]
  * @param yawInertia factor on Izz [1]
  * @param neutralPointBack shift of the neutral point, backwards positive [m]
+ * @param bench what was not built squarely
  */
 public record Corrections(
         DragFactors drag,
@@ -18,7 +19,20 @@ public record Corrections(
         double downwash,
         double boomStiffness,
         double yawInertia,
-        double neutralPointBack) {
+        double neutralPointBack,
+        BenchErrors bench) {
+    /** Of a glider built squarely. */
+    public Corrections(
+            DragFactors drag,
+            double tailSlope,
+            double finBeyondStall,
+            double downwash,
+            double boomStiffness,
+            double yawInertia,
+            double neutralPointBack) {
+        this(drag, tailSlope, finBeyondStall, downwash, boomStiffness, yawInertia, neutralPointBack, BenchErrors.NONE);
+    }
+
     /** No correction. */
     public static final Corrections NONE = new Corrections(DragFactors.NONE, 1, 1, 1, 1, 1, 0);
 }

@@ -181,6 +181,16 @@ final class ElementFlow {
         moment += further * (moment - held[6]);
     }
 
+    /** Force of lift and drag to the right [N]. */
+    double forceY() {
+        return liftY + dragY;
+    }
+
+    /** Force of lift and drag downwards [N]. */
+    double forceZ() {
+        return liftZ + dragZ;
+    }
+
     /** Force of lift and drag against positive lift [N]. */
     double forceDown() {
         return (liftY + dragY) * downY + (liftZ + dragZ) * downZ;

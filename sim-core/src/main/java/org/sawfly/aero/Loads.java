@@ -12,6 +12,10 @@ public final class Loads {
     public final double[] power = new double[Loss.COUNT];
     /** Largest angle of attack magnitude at the fin [rad] and at the wing halves [rad]; for the log. */
     public double finAngle, wingAngle;
+    /** Air force on the tailplane along z, down positive [N], and its moment about y at its quarter point [N m]. */
+    public double tailplaneForce, tailplaneMoment;
+    /** Air force on the fin along y, right positive [N], and its moment about z at its quarter point [N m]. */
+    public double finForce, finMoment;
     /** Bending of the boom at the tailplane (up positive) and at the fin (right positive): slope [rad]. */
     public double boomUp, boomRight;
 }

@@ -15,6 +15,11 @@ public final class Motion {
     public double kinematicViscosity;
     /** Acceleration of gravity in body axes [m/s2]; for the boom's bending under its own and the tail's inertia. */
     public double gx, gy, gz;
+    /**
+     * What a hand that holds the glider adds to the acceleration at the fin along y [m/s2]; none in flight. For the boom's
+     * bending alone: the loads are the air's.
+     */
+    public double heldY;
     /** Elevator, trailing edge down positive [rad]. */
     public double elevator;
     /** Camber: both flaperons, trailing edge down positive [rad]. */

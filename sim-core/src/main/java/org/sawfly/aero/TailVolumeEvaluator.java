@@ -68,6 +68,8 @@ final class TailVolumeEvaluator implements AeroEvaluator {
                 1 / mass + x * x / turning,
                 x / turning);
         tailplane.flow.addTo(loads, m, Loss.TAILPLANE_PROFILE);
+        loads.tailplaneForce = tailplane.flow.forceZ();
+        loads.tailplaneMoment = tailplane.flow.moment;
 
         fin.flow.move(m, sidewash(m), 0);
         x = parts.fin().element().place().x();
@@ -77,10 +79,12 @@ final class TailVolumeEvaluator implements AeroEvaluator {
                 m,
                 -m.rudder,
                 viscosityRatio,
-                sideRest(m, loads, air, x, mass, turning),
+                m.heldY + sideRest(m, loads, air, x, mass, turning),
                 1 / mass + x * x / turning,
                 x / turning);
         fin.flow.addTo(loads, m, Loss.FIN_PROFILE);
+        loads.finForce = fin.flow.forceY();
+        loads.finMoment = -fin.flow.moment;
 
         double shifted = loads.fz * parts.corrections().neutralPointBack();
         loads.my += shifted;
@@ -101,8 +105,9 @@ final class TailVolumeEvaluator implements AeroEvaluator {
         double ratio = parts.wing().oddRatio();
         double cross = right.w3 * left.forward - left.w3 * right.forward;
         double carry = (1 - ratio) * cross / (right.square3 + left.square3 + TINY);
-        right.load(m.density, -carry, m.camber - ratio * m.aileron, 1, 0, 0);
-        left.load(m.density, carry, m.camber + ratio * m.aileron, 1, 0, 0);
+        double uneven = ratio * parts.wing().twist() - carry;
+        right.load(m.density, uneven, m.camber - ratio * m.aileron, 1, 0, 0);
+        left.load(m.density, -uneven, m.camber + ratio * m.aileron, 1, 0, 0);
         even = 0.5 * (right.circulation + left.circulation);
         odd = 0.5 * (right.circulation - left.circulation);
     }

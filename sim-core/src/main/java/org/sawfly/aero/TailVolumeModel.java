@@ -54,8 +54,9 @@ public final class TailVolumeModel implements AeroModel {
      * @param right half
      * @param left half
      * @param oddRatio what opposite angles count against equal ones [1]
+     * @param twist incidence of the right half above the mean, and of the left below it [rad]
      */
-    record WingHalves(Element right, Element left, double oddRatio) {}
+    record WingHalves(Element right, Element left, double oddRatio, double twist) {}
 
     private TailVolumeModel(Parts parts, Reference reference, ApparentMass apparent, double mass) {
         this.parts = parts;
@@ -78,7 +79,7 @@ public final class TailVolumeModel implements AeroModel {
         double[][] air = apparent.matrix();
         WingWake wake = wingTables.wake();
         Parts parts = new Parts(
-                halves(glider, wing, cg, wingTables),
+                halves(glider, wing, cg, wingTables, corrections.bench()),
                 tailplane(glider, tailplane, cg, corrections, models),
                 fin(glider, fin, cg, corrections, models),
                 new Bodies(glider, cg, corrections.drag().bodies()),
@@ -96,7 +97,8 @@ public final class TailVolumeModel implements AeroModel {
         return new TailVolumeModel(parts, reference, apparent, mass.mass());
     }
 
-    private static WingHalves halves(Glider glider, Surface wing, Vec3 cg, Models.WingTables tables) {
+    private static WingHalves halves(
+            Glider glider, Surface wing, Vec3 cg, Models.WingTables tables, BenchErrors bench) {
         double outwards = Math.cos(glider.wing().dihedral());
         double up = Math.sin(glider.wing().dihedral());
         double x = wing.meanChordX() - 0.25 * wing.meanChord();
@@ -119,26 +121,27 @@ public final class TailVolumeModel implements AeroModel {
                 new Vec3(0, -up, outwards),
                 new Vec3(0, outwards, up),
                 tables.grid());
-        return new WingHalves(right, left, tables.wake().oddRatio());
+        return new WingHalves(right, left, tables.wake().oddRatio(), 0.5 * bench.wingTwist());
     }
 
     private static Tail tailplane(Glider glider, Surface surface, Vec3 cg, Corrections corrections, Models models) {
         Tailplane tailplane = glider.tailplane();
+        BenchErrors bench = corrections.bench();
         Vec3 place = quarterPoint(surface);
         Models.TailTables tables = models.tailplane(tailplane);
         Element element = new Element(
                 surface.area(),
                 surface.meanChord(),
                 Element.cubedChord(surface),
-                place.minus(cg),
-                new Vec3(0, 0, 1),
-                new Vec3(0, 1, 0),
+                bench.onBoom(place, glider.boom().frontX()).minus(cg),
+                BenchErrors.rolled(new Vec3(0, 0, 1), bench.tailplaneTilt()),
+                BenchErrors.rolled(new Vec3(0, 1, 0), bench.tailplaneTilt()),
                 tables.grid());
         return new Tail(
                 element,
                 tables.flap(),
                 BoomFlex.at(glider, place.x(), corrections.boomStiffness()),
-                -tailplane.decalage(),
+                bench.tailplaneIncidence() - tailplane.decalage(),
                 tables.grid().liftSlope(USUAL),
                 corrections.tailSlope(),
                 1,
@@ -147,21 +150,22 @@ public final class TailVolumeModel implements AeroModel {
 
     private static Tail fin(Glider glider, Surface surface, Vec3 cg, Corrections corrections, Models models) {
         Fin fin = glider.fin();
+        BenchErrors bench = corrections.bench();
         Vec3 place = quarterPoint(surface);
         Models.TailTables tables = models.fin(fin);
         Element element = new Element(
                 surface.area(),
                 surface.meanChord(),
                 Element.cubedChord(surface),
-                place.minus(cg),
-                new Vec3(0, 1, 0),
-                new Vec3(0, 0, -1),
+                bench.onBoom(place, glider.boom().frontX()).minus(cg),
+                BenchErrors.rolled(new Vec3(0, 1, 0), bench.finTilt()),
+                BenchErrors.rolled(new Vec3(0, 0, -1), bench.finTilt()),
                 tables.grid());
         return new Tail(
                 element,
                 tables.flap(),
                 BoomFlex.at(glider, place.x(), corrections.boomStiffness()),
-                0,
+                -bench.finSkew() - bench.boomSkew(),
                 tables.grid().liftSlope(USUAL),
                 corrections.tailSlope(),
                 corrections.finBeyondStall(),

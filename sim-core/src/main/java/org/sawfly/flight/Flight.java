@@ -86,6 +86,14 @@ public final class Flight {
         return new Flight(plan, log).fly();
     }
 
+    /** Flies and looks for the greatest load on the rear. */
+    static Outcome fly(FlightPlan plan, LaunchLoads.Greatest greatest) {
+        Flight flight = new Flight(plan, null);
+        greatest.begin(flight.body);
+        flight.watchers.add(greatest);
+        return flight.fly();
+    }
+
     private Outcome fly() {
         try {
             letGo();

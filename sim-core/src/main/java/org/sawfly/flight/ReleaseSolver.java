@@ -5,7 +5,9 @@ import org.sawfly.aero.Loads;
 import org.sawfly.aero.Motion;
 import org.sawfly.air.Air;
 import org.sawfly.air.Standard;
+import org.sawfly.glider.Fin;
 import org.sawfly.math.Roots;
+import org.sawfly.math.Vec3;
 
 /**
  * The attitude in which the glider leaves the hand, from the balance of moments about the peg in the last, steady part of
@@ -32,6 +34,8 @@ final class ReleaseSolver {
     private static final double TURNS = 1.5;
     /** W'/W^2 of a spin from rest to W in that many turns. */
     private static final double SPIN_UP = 1 / (4 * Math.PI * TURNS);
+    /** Each shrinks what is left by the fin's share in the bending, some 3 to 10 times. */
+    private static final int BENDING_PASSES = 8;
 
     private final Craft craft;
     private final Launch launch;
@@ -190,5 +194,46 @@ final class ReleaseSolver {
                 along,
                 outward,
                 Math.abs(loads.finAngle));
+    }
+
+    /**
+     * What loads the rear of the glider in the spin of a release solved before. The fin sits on a boom that the spin bends:
+     * the model is told what acceleration the hand brings about at the fin, until both agree.
+     */
+    RearLoads rearInSpin(Release release) {
+        Spin spin = release.spin();
+        double alpha = alphaForWeight(release.speed(), 0);
+        spinLoads(spin.rate(), release.speed(), alpha, spin.noseOutward());
+        Vec3 axis = new Vec3(-Math.sin(alpha), 0, Math.cos(alpha)).times(-hand);
+        Vec3 path = new Vec3(motion.u, motion.v, motion.w).times(1 / release.speed());
+        double square = spin.rate() * spin.rate();
+        double gain = SPIN_UP * square;
+        Vec3 force = axis.cross(path)
+                .times(square * spin.radius())
+                .plus(path.times(gain * spin.radius()))
+                .minus(new Vec3(motion.gx, motion.gy, motion.gz));
+        Vec3 turning = axis.times(gain);
+        Fin fin = craft.glider().fin();
+        Vec3 place = new Vec3(fin.x() - fin.quarterPointBack(), 0, fin.z())
+                .minus(craft.mass().cg());
+        double felt = LaunchLoads.of(force, motion, turning, loads)
+                .specificForceAt(place)
+                .y();
+        for (int pass = 0; pass < BENDING_PASSES; pass++) {
+            motion.heldY = felt - unheldAcceleration(place.x());
+            evaluator.evaluate(motion, loads);
+        }
+        motion.heldY = 0;
+        return LaunchLoads.of(force, motion, turning, loads);
+    }
+
+    /** Specific force along y at a place x behind the CG (negative) that the air alone would bring about. */
+    private double unheldAcceleration(double x) {
+        double[][] carried = craft.model().apparentMass();
+        double air = motion.density / Standard.DENSITY;
+        double side = air * carried[1][1];
+        double atCg = (loads.fy + side * (motion.r * motion.u - motion.p * motion.w - motion.gy))
+                / (craft.mass().mass() + side);
+        return atCg + loads.mz / (craft.mass().inertia().izz() + air * carried[5][5]) * x;
     }
 }

@@ -15,6 +15,7 @@ import java.util.Map;
  * @param endDiameter outer [m]
  * @param stiffness how stiff it is: from a bend test or from the material
  * @param holes by name
+ * @param build its wall, and what was done to it besides round holes
  */
 public record Boom(
         double mass,
@@ -24,7 +25,21 @@ public record Boom(
         double frontDiameter,
         double endDiameter,
         BoomStiffness stiffness,
-        Map<String, BoomHole> holes) {
+        Map<String, BoomHole> holes,
+        BoomBuild build) {
+    /** A boom of the usual wall, neither slotted nor spliced. */
+    public Boom(
+            double mass,
+            double frontX,
+            double endX,
+            double z,
+            double frontDiameter,
+            double endDiameter,
+            BoomStiffness stiffness,
+            Map<String, BoomHole> holes) {
+        this(mass, frontX, endX, z, frontDiameter, endDiameter, stiffness, holes, BoomBuild.PLAIN);
+    }
+
     public Boom {
         Check.positive(mass, "the mass of the boom [kg]");
         Check.finite(frontX, "the place where the boom leaves the pod [m]");
@@ -36,6 +51,12 @@ public record Boom(
             throw new IllegalArgumentException("the boom's end must lie behind the place where it leaves the pod");
         }
         holes = Collections.unmodifiableMap(new LinkedHashMap<>(holes));
+    }
+
+    /** The same with one more sleeve, or another of that name. */
+    Boom withSleeve(String name, BoomSleeve sleeve) {
+        return new Boom(
+                mass, frontX, endX, z, frontDiameter, endDiameter, stiffness, holes, build.withSleeve(name, sleeve));
     }
 
     /** From the pod to the end [m]. */

@@ -125,7 +125,8 @@ public record BoomCut(Where where, double x, double length, double jointMass, bo
                 where == Where.FRONT_END ? tube.diameter(front - length) : old.frontDiameter(),
                 where == Where.REAR_END ? tube.diameter(front) : old.endDiameter(),
                 new BoomStiffness.OfMaterial(tube.specificModulus()),
-                holes(old, front));
+                holes(old, front),
+                old.build().without(front, front - length));
     }
 
     private Map<String, BoomHole> holes(Boom old, double front) {

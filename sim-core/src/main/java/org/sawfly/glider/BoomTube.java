@@ -1,8 +1,11 @@
 package org.sawfly.glider;
 
+import java.util.List;
+import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import org.sawfly.math.Inertia;
 import org.sawfly.math.Quadrature;
+import org.sawfly.math.Roots;
 import org.sawfly.math.Vec3;
 
 /**
@@ -16,18 +19,31 @@ import org.sawfly.math.Vec3;
  * {@code F int (s_F - s)^2/EI ds}. A piece cut off at an end leaves a boom that obeys the same k and E/rho. Ahead of the
  * front end, inside the pod, the tube goes on with its front diameter.
  *
+ * <p>Sleeves and wraps add their own EI where they cover the tube, as if grown together with it; their mass is a part of
+ * the glider and not of the tube. A bend test holds for the boom as it is, sleeves and all.
+ *
  * <p>Places are build axes x, forward positive. A force across the boom bends it towards where it points; slopes and
  * deflections are positive that way and per unit of load.
  */
 public final class BoomTube {
     private static final int PANELS = 32;
+    /** Bounds of the specific modulus looked for [N m/kg]: rubber and ten times steel. */
+    private static final double SOFTEST = 1e3;
+
+    private static final double STIFFEST = 1e10;
 
     private final Boom boom;
+    /** Those with a length. */
+    private final List<BoomSleeve> sleeves;
+
     private final double massFactor;
     private final double specificModulus;
 
     private BoomTube(Boom boom) {
         this.boom = boom;
+        sleeves = boom.build().sleeves().values().stream()
+                .filter(sleeve -> sleeve.length() > 0)
+                .toList();
         massFactor = boom.mass() / (0.5 * (boom.frontDiameter() + boom.endDiameter()) * boom.length());
         specificModulus = specificModulus(boom.stiffness());
     }
@@ -52,9 +68,40 @@ public final class BoomTube {
         return massFactor * diameter(x);
     }
 
-    /** Bending stiffness EI at x [N m2]. */
+    /** Bending stiffness EI at x, sleeves included [N m2]. */
     public double stiffness(double x) {
+        return stiffnessAt(boom.frontX() - x, specificModulus);
+    }
+
+    /** Bending stiffness EI of the tube alone at x [N m2]. */
+    public double bareStiffness(double x) {
         return specificModulus * stiffnessOverModulus(boom.frontX() - x);
+    }
+
+    /** The tube's ring at x: the wall as measured, or such that the ring weighs what the tube weighs there. */
+    public TubeSection section(double x) {
+        double outer = diameter(x);
+        double measured = boom.build().wall().thickness();
+        if (!Double.isNaN(measured)) {
+            return TubeSection.ofWall(outer, measured);
+        }
+        double area = massPerLength(x) / boom.build().wall().density();
+        double inside = outer * outer - 4 * area / Math.PI;
+        return new TubeSection(outer, Math.sqrt(Math.max(0, inside)));
+    }
+
+    /** A sleeve's ring at x: on the tube or inside it. */
+    public TubeSection section(BoomSleeve sleeve, double x) {
+        TubeSection tube = section(x);
+        return switch (sleeve.fit()) {
+            case OUTSIDE -> new TubeSection(tube.outer() + 2 * sleeve.wall(), tube.outer());
+            case INSIDE -> TubeSection.ofWall(tube.inner(), sleeve.wall());
+        };
+    }
+
+    /** Young's modulus along the tube that goes with the stiffness and the density [Pa]. */
+    public double modulus() {
+        return specificModulus * boom.build().wall().density();
     }
 
     /** The whole tube. */
@@ -110,18 +157,47 @@ public final class BoomTube {
 
     /** Integral of moment/EI from the place it is held at back to x. */
     private double bend(double heldX, double x, DoubleUnaryOperator moment) {
-        return bendOverModulus(heldX, x, moment) / specificModulus;
+        return bend(specificModulus, heldX, x, moment);
     }
 
-    private double bendOverModulus(double heldX, double x, DoubleUnaryOperator moment) {
+    private double bend(double modulus, double heldX, double x, DoubleUnaryOperator moment) {
         if (x >= heldX) {
             return 0;
         }
-        return Quadrature.integral(
-                s -> moment.applyAsDouble(s) / stiffnessOverModulus(s),
-                boom.frontX() - heldX,
-                boom.frontX() - x,
-                PANELS);
+        double sum = 0;
+        double from = boom.frontX() - heldX;
+        for (double to : breaks(heldX, x)) {
+            sum += Quadrature.integral(s -> moment.applyAsDouble(s) / stiffnessAt(s, modulus), from, to, PANELS);
+            from = to;
+        }
+        return sum;
+    }
+
+    /** Where the stiffness steps behind the place it is held at, up to x, as distances behind the front end. */
+    private TreeSet<Double> breaks(double heldX, double x) {
+        TreeSet<Double> places = new TreeSet<>();
+        for (BoomSleeve sleeve : sleeves) {
+            for (double end : new double[] {sleeve.frontX(), sleeve.endX()}) {
+                if (end < heldX && end > x) {
+                    places.add(boom.frontX() - end);
+                }
+            }
+        }
+        places.add(boom.frontX() - x);
+        return places;
+    }
+
+    private double stiffnessAt(double s, double modulus) {
+        double sum = modulus * stiffnessOverModulus(s);
+        if (!sleeves.isEmpty()) {
+            double x = boom.frontX() - s;
+            for (BoomSleeve sleeve : sleeves) {
+                if (sleeve.covers(x)) {
+                    sum += sleeve.modulus() * section(sleeve, x).secondMoment();
+                }
+            }
+        }
+        return sum;
     }
 
     private double diameterAt(double s) {
@@ -142,8 +218,21 @@ public final class BoomTube {
             throw new IllegalArgumentException("the weight of the bend test must hang on the boom, not behind its end");
         }
         double hung = boom.frontX() - test.hungX();
-        return test.force()
-                * bendOverModulus(test.heldX(), test.hungX(), s -> (hung - s) * (hung - s))
-                / test.deflection();
+        DoubleUnaryOperator moment = s -> (hung - s) * (hung - s);
+        if (sleeves.isEmpty()) {
+            return test.force() * bend(1, test.heldX(), test.hungX(), moment) / test.deflection();
+        }
+        double perForce = test.deflection() / test.force();
+        if (bend(STIFFEST, test.heldX(), test.hungX(), moment) > perForce
+                || bend(SOFTEST, test.heldX(), test.hungX(), moment) < perForce) {
+            throw new IllegalArgumentException("no boom of these diameters with these sleeves moves by "
+                    + Words.length(test.deflection()) + " in the bend test");
+        }
+        double log = Roots.between(
+                l -> bend(Math.exp(l), test.heldX(), test.hungX(), moment) - perForce,
+                Math.log(SOFTEST),
+                Math.log(STIFFEST),
+                1e-13);
+        return Math.exp(log);
     }
 }

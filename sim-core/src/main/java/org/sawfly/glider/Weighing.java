@@ -156,6 +156,7 @@ public record Weighing(Set<String> of, double mass, OptionalDouble x) {
                 b.frontDiameter(),
                 b.endDiameter(),
                 b.stiffness(),
-                b.holes());
+                b.holes(),
+                b.build());
     }
 }

@@ -10,11 +10,11 @@ import org.sawfly.section.SectionCorrelation.Moment;
  * flow, y lift of inviscid flow, L = ln(Re/100 000).
  */
 final class SectionPolar {
-    private static final double REFERENCE_RE = 1e5;
+    static final double REFERENCE_RE = 1e5;
     /** Ends of the Reynolds number, and below 30 000 the terms of the bubble stop growing: nothing measured there. */
-    private static final double LOWEST = Math.log(0.1);
+    static final double LOWEST = Math.log(0.1);
 
-    private static final double HIGHEST = Math.log(10);
+    static final double HIGHEST = Math.log(10);
     private static final double LOWEST_BUBBLE = Math.log(0.3);
     private static final double SOFT = 0.1;
 
@@ -176,7 +176,7 @@ final class SectionPolar {
         return x * x;
     }
 
-    private static double flapShare(double l) {
+    static double flapShare(double l) {
         return 1 - FLAP_LOSS * rise((FLAP_LOSS_MIDDLE - l) / FLAP_LOSS_WIDTH);
     }
 

@@ -66,7 +66,14 @@ public record Margins(
 
     private static Corrections with(Corrections c, double stiffness, double tailSlope) {
         return new Corrections(
-                c.drag(), tailSlope, c.finBeyondStall(), c.downwash(), stiffness, c.yawInertia(), c.neutralPointBack());
+                c.drag(),
+                tailSlope,
+                c.finBeyondStall(),
+                c.downwash(),
+                stiffness,
+                c.yawInertia(),
+                c.neutralPointBack(),
+                c.bench());
     }
 
     /** Margin at the glide [m]. */

@@ -1,5 +1,7 @@
 package org.sawfly.strength;
 
+import org.sawfly.glider.TubeSection;
+
 /**
  * The bending moment at which a long thin tube gives in because its round goes oval.
  *

@@ -1,5 +1,9 @@
 package org.sawfly.strength;
 
+import org.sawfly.glider.Boom;
+import org.sawfly.glider.BoomTube;
+import org.sawfly.glider.BoomWall;
+
 /**
  * Elastic moduli of a laid-up tube wall taken as one orthotropic sheet, axes along and around the tube.
  *
@@ -22,6 +26,12 @@ public record WallMaterial(double along, double around, double shear, double poi
     /** The same in all directions: {@code G = E/(2 (1 + nu))}. */
     public static WallMaterial isotropic(double modulus, double poisson) {
         return new WallMaterial(modulus, modulus, modulus / (2 * (1 + poisson)), poisson);
+    }
+
+    /** The wall of a boom: along it as stiff as the boom's bending shows, else as its wall is described. */
+    public static WallMaterial of(Boom boom) {
+        BoomWall wall = boom.build().wall();
+        return new WallMaterial(BoomTube.of(boom).modulus(), wall.around(), wall.shear(), wall.poisson());
     }
 
     /** Product of both contraction ratios, {@code nu_Lt nu_tL = nu_Lt^2 E_t/E_L} [1]. */

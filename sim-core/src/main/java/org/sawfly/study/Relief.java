@@ -59,7 +59,8 @@ public final class Relief {
                 c.downwash(),
                 c.boomStiffness(),
                 c.yawInertia(),
-                c.neutralPointBack());
+                c.neutralPointBack(),
+                c.bench());
         Craft craft = Craft.of(
                 plan.craft().glider(),
                 relieved,

@@ -151,14 +151,15 @@ public final class Workbench {
     }
 
     /** Preset angle of a craft, counted in length at the trailing edge from the cruise position of another. */
-    private static double presetFrom(Craft countedFrom, Craft craft, Launch launch) {
+    static double presetFrom(Craft countedFrom, Craft craft, Launch launch) {
         double cruise = Deflections.deflection(
                 countedFrom.cruise().elevator(), countedFrom.deflections().elevatorChord());
         double down = cruise - launch.preset().elevatorUp();
         return Deflections.angle(down, craft.deflections().elevatorChord());
     }
 
-    private static FlightPlan withBestPreset(FlightPlan plan) {
+    /** The plan with the elevator preset that gives the greatest settled height. */
+    static FlightPlan withBestPreset(FlightPlan plan) {
         double chord = plan.craft().deflections().elevatorChord();
         double cruise = Deflections.deflection(plan.craft().cruise().elevator(), chord);
         double best = Minimum.between(

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.sawfly.glider.Boom;
 import org.sawfly.glider.BoomStiffness;
 import org.sawfly.glider.BoomTube;
+import org.sawfly.glider.TubeSection;
 
 class ClosedFormsTest {
     /** Tsai and Hahn, Introduction to Composite Materials, 1980: T300/5208, 181, 10.3, 7.17 GPa, 0.28. */

@@ -1,4 +1,4 @@
-package org.sawfly.strength;
+package org.sawfly.glider;
 
 /**
  * The cross-section of a round tube: a ring, exactly, not as a thin wall.

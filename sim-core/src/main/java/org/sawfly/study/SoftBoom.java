@@ -1,0 +1,72 @@
+package org.sawfly.study;
+
+import org.sawfly.aero.Corrections;
+import org.sawfly.air.Air;
+import org.sawfly.flight.Craft;
+import org.sawfly.flight.Field;
+import org.sawfly.flight.Flight;
+import org.sawfly.flight.FlightPlan;
+import org.sawfly.flight.Scenario;
+
+/**
+ * What the bending of the boom costs in launch height, and what re-setting the launch preset gives back. The same release
+ * for all; heights are settled heights, NaN where a flight has none.
+ *
+ * @param asIs the boom as it is, its preset [m]
+ * @param asIsBest the same at its own best elevator preset [m]
+ * @param stiff a boom that does not bend, the preset counted from its own cruise position [m]
+ * @param stiffBest the same at its own best elevator preset [m]
+ */
+public record SoftBoom(double asIs, double asIsBest, double stiff, double stiffBest) {
+    /** So many times as stiff as it is does not bend [1]. */
+    private static final double STIFF = 1e6;
+
+    /** Of an answered scenario. */
+    public static SoftBoom of(Workbench bench, Scenario scenario, Result result) {
+        FlightPlan plan = result.plan();
+        Corrections c = scenario.corrections();
+        Corrections unbending = new Corrections(
+                c.drag(),
+                c.tailSlope(),
+                c.finBeyondStall(),
+                c.downwash(),
+                STIFF,
+                c.yawInertia(),
+                c.neutralPointBack(),
+                c.bench());
+        Air air = new Field(plan.launch().weather()).ground();
+        Craft craft = Craft.of(plan.craft().glider(), unbending, bench.models(), scenario.settings(), air);
+        FlightPlan stiff = new FlightPlan(
+                craft,
+                plan.launch(),
+                plan.releaseSpeed(),
+                plan.yawRate(),
+                Workbench.presetFrom(craft, craft, plan.launch()),
+                plan.axes(),
+                plan.integrator());
+        return new SoftBoom(
+                height(plan),
+                height(Workbench.withBestPreset(plan)),
+                height(stiff),
+                height(Workbench.withBestPreset(stiff)));
+    }
+
+    private static double height(FlightPlan plan) {
+        return Flight.fly(plan).settled().height();
+    }
+
+    /** Lost to the bending at the preset as it is [m]. */
+    public double cost() {
+        return stiff - asIs;
+    }
+
+    /** Lost to the bending when both have their best preset [m]. */
+    public double costAtBest() {
+        return stiffBest - asIsBest;
+    }
+
+    /** Given back by re-setting the preset [m]. */
+    public double givenBack() {
+        return asIsBest - asIs;
+    }
+}
