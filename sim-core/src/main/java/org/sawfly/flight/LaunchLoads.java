@@ -3,10 +3,10 @@ package org.sawfly.flight;
 import java.util.function.ToDoubleFunction;
 import org.sawfly.aero.Loads;
 import org.sawfly.aero.Motion;
-import org.sawfly.air.Standard;
 import org.sawfly.math.Vec3;
 import org.sawfly.motion.Axes;
 import org.sawfly.motion.Controls;
+import org.sawfly.motion.FieldAir;
 import org.sawfly.motion.RigidBody;
 import org.sawfly.motion.StateLayout;
 import org.sawfly.motion.Step;
@@ -24,27 +24,28 @@ public final class LaunchLoads {
 
     /** In the last, steady part of the spin. */
     public static RearLoads inSpin(FlightPlan plan) {
-        Field field = new Field(plan.launch().weather());
-        ReleaseSolver solver = new ReleaseSolver(plan.craft(), plan.launch(), field.ground());
-        return solver.rearInSpin(release(solver, plan, field));
+        ReleaseSolver solver = new ReleaseSolver(
+                plan.craft(), plan.launch(), plan.launch().weather().ground());
+        return solver.rearInSpin(release(solver, plan));
     }
 
     /** Just after the hand has opened on the full spin: free, and still turning as fast. */
     public static RearLoads letGo(FlightPlan plan) {
-        Field field = new Field(plan.launch().weather());
-        ReleaseSolver solver = new ReleaseSolver(plan.craft(), plan.launch(), field.ground());
-        Release release = release(solver, plan, field);
+        Weather weather = plan.launch().weather();
+        ReleaseSolver solver = new ReleaseSolver(plan.craft(), plan.launch(), weather.ground());
+        Release release = release(solver, plan);
         Release turning =
                 new Release(release.speed(), release.spin().rate(), release.alpha(), release.beta(), release.spin());
         double[] state = new double[StateLayout.SIZE];
-        double wind = field.windAt(plan.launch().releaseHeight());
+        double wind = weather.windAt(plan.launch().releaseHeight());
         ReleaseState.write(plan.launch(), turning, wind, servos(plan), state);
         Craft craft = plan.craft();
+        FieldAir field = weather.field();
         RigidBody body = new RigidBody(
                 craft.mass().mass(),
                 craft.mass().inertia(),
                 craft.model(),
-                field.ground().density() / Standard.DENSITY,
+                field.apparentDensity(),
                 Axes.ALL,
                 field,
                 new Held());
@@ -53,14 +54,14 @@ public final class LaunchLoads {
     }
 
     /**
-     * The moment of the flight at which something is greatest, release to top.
+     * The moment of the flight at which something is greatest; that of release if it breaks off at once.
      *
      * @param measure what is to be greatest
      */
     public static RearLoads greatest(FlightPlan plan, ToDoubleFunction<RearLoads> measure) {
         Greatest greatest = new Greatest(measure);
         Flight.fly(plan, greatest);
-        return greatest.loads;
+        return greatest.loads == null ? letGo(plan) : greatest.loads;
     }
 
     /** Rudder held by the preset, trailing edge left positive [rad]. */
@@ -68,8 +69,8 @@ public final class LaunchLoads {
         return Pilot.presetRudder(plan.craft(), plan.launch());
     }
 
-    private static Release release(ReleaseSolver solver, FlightPlan plan, Field field) {
-        double wind = field.windAt(plan.launch().releaseHeight());
+    private static Release release(ReleaseSolver solver, FlightPlan plan) {
+        double wind = plan.launch().weather().windAt(plan.launch().releaseHeight());
         double airspeed =
                 ReleaseState.airspeed(plan.releaseSpeed(), plan.launch().releaseClimb(), wind);
         double[] servos = servos(plan);

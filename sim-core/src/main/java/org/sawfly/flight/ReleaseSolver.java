@@ -205,7 +205,8 @@ final class ReleaseSolver {
         double alpha = alphaForWeight(release.speed(), 0);
         spinLoads(spin.rate(), release.speed(), alpha, spin.noseOutward());
         Vec3 axis = new Vec3(-Math.sin(alpha), 0, Math.cos(alpha)).times(-hand);
-        Vec3 path = new Vec3(motion.u, motion.v, motion.w).times(1 / release.speed());
+        double beta = -hand * spin.noseOutward();
+        Vec3 path = new Vec3(Math.cos(alpha) * Math.cos(beta), Math.sin(beta), Math.sin(alpha) * Math.cos(beta));
         double square = spin.rate() * spin.rate();
         double gain = SPIN_UP * square;
         Vec3 force = axis.cross(path)

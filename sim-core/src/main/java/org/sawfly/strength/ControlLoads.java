@@ -5,7 +5,6 @@ import org.sawfly.aero.Loads;
 import org.sawfly.aero.Motion;
 import org.sawfly.air.Air;
 import org.sawfly.flight.Craft;
-import org.sawfly.flight.Field;
 import org.sawfly.flight.FlightPlan;
 import org.sawfly.flight.LaunchLoads;
 import org.sawfly.flight.RearLoads;
@@ -24,7 +23,7 @@ import org.sawfly.motion.Trim;
 public record ControlLoads(double speed, double elevator, double rudder, double elevatorDeflection) {
     /** As the hand opens, the preset held and the glider still turning as fast as in the spin. */
     public static ControlLoads atRelease(FlightPlan plan) {
-        Air air = new Field(plan.launch().weather()).ground();
+        Air air = plan.launch().weather().ground();
         RearLoads rear = LaunchLoads.letGo(plan);
         double rudder = LaunchLoads.presetRudder(plan);
         return of(
@@ -63,8 +62,12 @@ public record ControlLoads(double speed, double elevator, double rudder, double 
         double reynolds = speed / air.kinematicViscosity();
         return new ControlLoads(
                 speed,
-                up.at(pressure, -tailplaneDown / (pressure * up.area()), elevator, reynolds * up.chord()),
-                side.at(pressure, finRight / (pressure * side.area()), rudder, reynolds * side.chord()),
+                up.at(pressure, coefficient(-tailplaneDown, pressure * up.area()), elevator, reynolds * up.chord()),
+                side.at(pressure, coefficient(finRight, pressure * side.area()), rudder, reynolds * side.chord()),
                 elevator);
+    }
+
+    private static double coefficient(double force, double scale) {
+        return scale == 0 ? 0 : force / scale;
     }
 }

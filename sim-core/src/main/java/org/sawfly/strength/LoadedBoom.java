@@ -43,19 +43,19 @@ public final class LoadedBoom {
     /** What the boom carries at x, build axes [m]. */
     public BoomLoad at(double x, RearLoads rear) {
         double z = glider.boom().z();
-        Section section = new Section();
-        masses.addTo(section, x, z, cg, rear);
+        LoadSum sum = new LoadSum();
+        masses.addTo(sum, x, z, cg, rear);
         if (tailplane.x() < x) {
-            section.add(
+            sum.add(
                     tailplane.x() - x,
                     tailplane.z() - z,
                     new Vec3(0, 0, rear.tailplaneForce()),
                     new Vec3(0, rear.tailplaneMoment(), 0));
         }
         if (fin.x() < x) {
-            section.add(fin.x() - x, fin.z() - z, new Vec3(0, rear.finForce(), 0), new Vec3(0, 0, rear.finMoment()));
+            sum.add(fin.x() - x, fin.z() - z, new Vec3(0, rear.finForce(), 0), new Vec3(0, 0, rear.finMoment()));
         }
-        return section.load();
+        return sum.load();
     }
 
     /** Where the boom leaves the pod and carries most [m]. */

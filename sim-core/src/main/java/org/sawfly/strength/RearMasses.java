@@ -125,11 +125,11 @@ final class RearMasses {
      * @param z of the boom's axis [m]
      * @param cg of the glider, build axes [m]
      */
-    void addTo(Section section, double x, double z, Vec3 cg, RearLoads rear) {
+    void addTo(LoadSum sum, double x, double z, Vec3 cg, RearLoads rear) {
         for (Mass mass : behind(x, LOAD_PANELS)) {
             Vec3 force = rear.specificForceAt(mass.place().minus(cg)).times(-mass.mass());
             Vec3 moment = mass.inertia().times(rear.turning()).times(-1);
-            section.add(mass.place().x() - x, mass.place().z() - z, force, moment);
+            sum.add(mass.place().x() - x, mass.place().z() - z, force, moment);
         }
     }
 }

@@ -59,11 +59,11 @@ final class TailMounts {
     /** Forces and moments that a tail alone puts on its seat. */
     private BoomLoad load(String tail, double x, double seat, RearLoads rear) {
         Vec3 cg = cases.boom().cg();
-        Section section = new Section();
+        LoadSum sum = new LoadSum();
         for (Piece piece : Piece.all(glider)) {
             if (piece.name().equals(tail)) {
                 MassProperties p = piece.properties();
-                section.add(
+                sum.add(
                         p.cg().x() - x,
                         p.cg().z() - seat,
                         rear.specificForceAt(p.cg().minus(cg)).times(-p.mass()),
@@ -72,16 +72,15 @@ final class TailMounts {
         }
         if (tail.equals(Piece.FIN)) {
             Vec3 place = cases.boom().fin();
-            section.add(
-                    place.x() - x, place.z() - seat, new Vec3(0, rear.finForce(), 0), new Vec3(0, 0, rear.finMoment()));
+            sum.add(place.x() - x, place.z() - seat, new Vec3(0, rear.finForce(), 0), new Vec3(0, 0, rear.finMoment()));
         } else {
             Vec3 place = cases.boom().tailplane();
-            section.add(
+            sum.add(
                     place.x() - x,
                     place.z() - seat,
                     new Vec3(0, 0, rear.tailplaneForce()),
                     new Vec3(0, rear.tailplaneMoment(), 0));
         }
-        return section.load();
+        return sum.load();
     }
 }

@@ -3,7 +3,6 @@ package org.sawfly.study;
 import org.sawfly.aero.Corrections;
 import org.sawfly.air.Air;
 import org.sawfly.flight.Craft;
-import org.sawfly.flight.Field;
 import org.sawfly.flight.Flight;
 import org.sawfly.flight.FlightPlan;
 import org.sawfly.flight.Scenario;
@@ -34,7 +33,7 @@ public record SoftBoom(double asIs, double asIsBest, double stiff, double stiffB
                 c.yawInertia(),
                 c.neutralPointBack(),
                 c.bench());
-        Air air = new Field(plan.launch().weather()).ground();
+        Air air = plan.launch().weather().ground();
         Craft craft = Craft.of(plan.craft().glider(), unbending, bench.models(), scenario.settings(), air);
         FlightPlan stiff = new FlightPlan(
                 craft,

@@ -83,6 +83,17 @@ class LaunchCasesTest {
     }
 
     @Test
+    void a_glider_let_go_at_rest_carries_its_weight_only() {
+        FlightPlan drop = Demo.plan(0, 0, Axes.PITCH_YAW);
+        LaunchCases cases = LaunchCases.of(drop, LaunchCases.LETTING_GO);
+        BoomLoad held = cases.at(LoadCase.SPIN, FRONT);
+        assertThat(held.right()).isCloseTo(0, within(1e-12));
+        assertThat(held.lift()).isCloseTo(-9.80665 * cases.boom().mass(), within(1e-3));
+        assertThat(ControlLoads.atRelease(drop).elevator()).isZero();
+        assertThat(BoomStrength.of(cases).weakest().factor()).isGreaterThan(20);
+    }
+
+    @Test
     void hands_mirror() {
         Glider g = Demo.GLIDER;
         Wing w = g.wing();

@@ -14,7 +14,7 @@ import org.sawfly.math.Vec3;
  *
  * and the sums of P_y (right) and -P_z (up) as forces across.
  */
-final class Section {
+final class LoadSum {
     private double right;
     private double up;
     private double twist;

@@ -1,0 +1,74 @@
+package org.sawfly.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.sawfly.aero.BenchErrors;
+import org.sawfly.aero.Corrections;
+import org.sawfly.flight.Demo;
+import org.sawfly.flight.PresetRule;
+import org.sawfly.flight.Scenario;
+import org.sawfly.glider.Hand;
+import org.sawfly.glider.RebalanceRule;
+import org.sawfly.motion.Axes;
+
+class ToleranceTest {
+    private static final double DEGREE = Math.toRadians(1);
+    private static final Workbench BENCH = new Workbench();
+    private static final Scenario SCENARIO = new Scenario(
+            Demo.GLIDER,
+            Demo.GLIDER,
+            Demo.GLIDER,
+            new RebalanceRule(RebalanceRule.Keep.NOTHING, List.of(), Double.NaN),
+            Demo.launch(Hand.RIGHT, Demo.CALM),
+            Demo.SETTINGS,
+            PresetRule.FROM_NEW_CRUISE,
+            Corrections.NONE,
+            Axes.PITCH_YAW);
+    private static final Result SQUARE = BENCH.answer(SCENARIO);
+
+    private static Tolerance of(BenchError error, double angle) {
+        return Tolerance.of(BENCH, SCENARIO, SQUARE, error, angle);
+    }
+
+    @Test
+    void no_error_costs_nothing() {
+        Tolerance none = of(BenchError.FIN_SKEW, 0);
+        assertThat(none.height()).isZero();
+        assertThat(none.sink()).isZero();
+        assertThat(none.elevatorDown()).isZero();
+    }
+
+    @Test
+    void incidence_is_taken_up_by_the_elevator() {
+        Tolerance half = of(BenchError.TAILPLANE_INCIDENCE, 0.5 * DEGREE);
+        assertThat(half.elevatorDown())
+                .as("tailplane nose up lifts the tail: elevator up")
+                .isNegative();
+        // theory of a 40 % flap: 1 deg of incidence is some 1.3 deg of flap, the half of that 0.3 mm over 29 mm
+        assertThat(half.elevatorDown()).isBetween(-0.0008, -0.0002);
+        assertThat(Math.abs(half.height())).isLessThan(0.5);
+        assertThat(half.reading(Demo.GLIDER)).isCloseTo(0.072 * 0.5 * DEGREE, within(1e-12));
+    }
+
+    @Test
+    void a_skewed_fin_costs_more_the_more_it_is_skewed() {
+        double one = of(BenchError.FIN_SKEW, DEGREE).height();
+        double three = of(BenchError.FIN_SKEW, 3 * DEGREE).height();
+        assertThat(one).isNegative();
+        assertThat(three).isLessThan(2 * one);
+    }
+
+    @Test
+    void each_error_is_one_angle_and_has_a_length_for_the_ruler() {
+        for (BenchError error : BenchError.values()) {
+            assertThat(error.of(0)).isEqualTo(BenchErrors.NONE);
+            assertThat(error.of(0.01)).isNotEqualTo(BenchErrors.NONE);
+            assertThat(error.length(Demo.GLIDER)).isBetween(0.05, 0.8);
+        }
+        assertThat(BenchError.TAILPLANE_INCIDENCE.of(0.01).tailplaneIncidence()).isEqualTo(0.01);
+        assertThat(BenchError.BOOM_SKEW.of(0.01).boomSkew()).isEqualTo(0.01);
+    }
+}
