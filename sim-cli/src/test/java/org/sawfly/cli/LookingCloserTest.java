@@ -214,6 +214,15 @@ class LookingCloserTest {
         assertThat(err()).contains("no --launch given");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"card", "check", "fly", "balance", "stability", "glide"})
+    void helpShowsExamplesFirst(String command) {
+        String text = answered(command, "--help");
+        assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+        assertThat(text.indexOf("  sawfly ")).isPositive().isLessThan(text.indexOf("Usage:"));
+        assertThat(text.split("(?m)^  sawfly ", -1)).hasSizeGreaterThanOrEqualTo(3);
+    }
+
     @Test
     void cautionsAreListedInFull() {
         String text = answered("help", "cautions");

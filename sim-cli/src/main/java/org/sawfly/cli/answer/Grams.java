@@ -1,7 +1,6 @@
 package org.sawfly.cli.answer;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,22 +58,11 @@ final class Grams {
     }
 
     private static List<Item> rounded(Map<String, Double> exact, double total) {
+        double[] shown = AddingUp.rounded(
+                exact.values().stream().mapToDouble(Double::doubleValue).toArray(), total, DECIMALS);
         List<Item> items = new ArrayList<>();
-        double sum = 0;
-        for (Map.Entry<String, Double> entry : exact.entrySet()) {
-            double grams = Numbers.rounded(entry.getValue(), DECIMALS);
-            items.add(new Item(entry.getKey(), grams));
-            sum += grams;
-        }
-        long steps = Math.round((total - sum) / STEP);
-        List<Item> byRest = new ArrayList<>(items);
-        double way = Long.signum(steps);
-        // the lead stands in the table with its own difference, so it is touched last
-        byRest.sort(Comparator.<Item, Boolean>comparing(item -> item.name().equals(Piece.NOSE_LEAD))
-                .thenComparingDouble(item -> way * (item.grams() - exact.get(item.name()))));
-        for (int i = 0; i < Math.min(Math.abs(steps), byRest.size()); i++) {
-            Item item = byRest.get(i);
-            items.set(items.indexOf(item), new Item(item.name(), Numbers.rounded(item.grams() + way * STEP, DECIMALS)));
+        for (String name : exact.keySet()) {
+            items.add(new Item(name, shown[items.size()]));
         }
         return items.stream().filter(item -> item.grams() != 0).toList();
     }

@@ -169,7 +169,7 @@ public final class VaryAnswer {
         List<VaryRow> all = rows.rows();
         int every = (all.size() + MOST_LINES - 1) / MOST_LINES;
         if (every > 1) {
-            answer.results().put("table_shows_one_in", every * rows.every());
+            answer.results().put("table_shows_one_in", (long) every * rows.every());
         }
         List<VaryRow> shown = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {

@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 /** What a glider file without a command asks for. */
 @Command(
         name = Root.CARD,
+        mixinStandardHelpOptions = true,
         hidden = true,
         header = {
             "The card of a glider: mass, balance, margins, launch height, sink.",

@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 /** Reads a file and says what it found. */
 @Command(
         name = "check",
+        mixinStandardHelpOptions = true,
         header = {
             "Reads a file: everything wrong at once, what was assumed, what is trusted least.",
             "",

@@ -19,6 +19,7 @@ import picocli.CommandLine.Option;
 /** One throw. */
 @Command(
         name = "fly",
+        mixinStandardHelpOptions = true,
         header = {
             "One throw, from the hand to the settled glide; where the height went.",
             "",
