@@ -44,7 +44,8 @@ public final class Main {
         Failures failures = new Failures(err);
         int code;
         try {
-            CommandLine line = Root.commandLine(new Streams(in, out, err, Boolean.getBoolean(TERMINAL)))
+            String first = args.length > 0 ? args[0] : "";
+            CommandLine line = Root.commandLine(new Streams(in, out, err, Boolean.getBoolean(TERMINAL)), first)
                     .setParameterExceptionHandler((e, words) -> failures.wrongUse(e))
                     .setExecutionExceptionHandler((e, command, parsed) -> failures.failed(e));
             code = line.execute(withCommand(args, line));

@@ -92,7 +92,9 @@ class LauncherTest {
     @Test
     void compilesLittleOnlyWhereTheRunIsShort() throws Exception {
         assertThat(start(launcher, "check", "x.yaml").out()).contains("-XX:TieredStopAtLevel=1");
-        assertThat(start(launcher, "fly", "x.yaml").out()).doesNotContain("-XX:TieredStopAtLevel=1");
+        assertThat(start(launcher, "fly", "x.yaml").out()).contains("-XX:TieredStopAtLevel=1");
+        assertThat(start(launcher, "vary", "x.yaml").out()).doesNotContain("-XX:TieredStopAtLevel=1");
+        assertThat(start(launcher, "vary", "--help").out()).contains("-XX:TieredStopAtLevel=1");
     }
 
     @Test

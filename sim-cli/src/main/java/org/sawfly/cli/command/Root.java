@@ -1,6 +1,10 @@
 package org.sawfly.cli.command;
 
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -38,6 +42,23 @@ public final class Root implements Runnable {
 
     private Root() {}
 
+    /** The commands by name, in the order of the help. */
+    private static final Map<String, Function<Streams, Object>> COMMANDS = commands();
+
+    private static Map<String, Function<Streams, Object>> commands() {
+        Map<String, Function<Streams, Object>> all = new LinkedHashMap<>();
+        all.put("check", CheckCommand::new);
+        all.put("compare", CompareCommand::new);
+        all.put("vary", VaryCommand::new);
+        all.put("fly", FlyCommand::new);
+        all.put("balance", BalanceCommand::new);
+        all.put("stability", StabilityCommand::new);
+        all.put("glide", GlideCommand::new);
+        all.put(CARD, CardCommand::new);
+        all.put("cautions", CautionsCommand::line);
+        return all;
+    }
+
     /**
      * The command line with every command of the program.
      *
@@ -45,16 +66,24 @@ public final class Root implements Runnable {
      * @return a fresh command line
      */
     public static CommandLine commandLine(Streams streams) {
-        CommandLine line = new CommandLine(new Root())
-                .addSubcommand(new CheckCommand(streams))
-                .addSubcommand(new CompareCommand(streams))
-                .addSubcommand(new VaryCommand(streams))
-                .addSubcommand(new FlyCommand(streams))
-                .addSubcommand(new BalanceCommand(streams))
-                .addSubcommand(new StabilityCommand(streams))
-                .addSubcommand(new GlideCommand(streams))
-                .addSubcommand(new CardCommand(streams))
-                .addSubcommand(CautionsCommand.line(streams));
+        return with(COMMANDS.values(), streams);
+    }
+
+    /**
+     * The command line for a first word: where that is the name of a command no other is made, which spares half of the
+     * start.
+     *
+     * @param streams where the command reads and writes
+     * @param first word after the program's name
+     * @return a fresh command line
+     */
+    public static CommandLine commandLine(Streams streams, String first) {
+        return with(COMMANDS.containsKey(first) ? List.of(COMMANDS.get(first)) : COMMANDS.values(), streams);
+    }
+
+    private static CommandLine with(Collection<Function<Streams, Object>> commands, Streams streams) {
+        CommandLine line = new CommandLine(new Root());
+        commands.forEach(command -> line.addSubcommand(command.apply(streams)));
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, Root::commandList);
         line.getHelpSectionMap().remove(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING);
         return line.setOut(streams.writer())
