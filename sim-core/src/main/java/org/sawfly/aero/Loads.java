@@ -18,4 +18,17 @@ public final class Loads {
     public double finForce, finMoment;
     /** Bending of the boom at the tailplane (up positive) and at the fin (right positive): slope [rad]. */
     public double boomUp, boomRight;
+
+    /** No force, moment and power yet. */
+    void clear() {
+        fx = 0;
+        fy = 0;
+        fz = 0;
+        mx = 0;
+        my = 0;
+        mz = 0;
+        for (int i = 0; i < power.length; i++) {
+            power[i] = 0;
+        }
+    }
 }

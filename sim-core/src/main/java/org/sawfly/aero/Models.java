@@ -8,6 +8,7 @@ import org.sawfly.glider.Fin;
 import org.sawfly.glider.Hand;
 import org.sawfly.glider.Tailplane;
 import org.sawfly.glider.Wing;
+import org.sawfly.section.Section;
 
 /**
  * Keeps the tables of surfaces, so that a study makes those of a surface that it leaves alone once. A surface is known by its
@@ -21,6 +22,8 @@ public final class Models {
     private final Map<Wing, WingTables> wings = new Kept<>(WINGS);
     private final Map<Tailplane, TailTables> tailplanes = new Kept<>(TAILS);
     private final Map<Fin, TailTables> fins = new Kept<>(TAILS);
+    private final Map<Cut, StripGroup> wingStrips = new Kept<>(WINGS);
+    private final Map<Cover, StripTable> sections = new Kept<>(WINGS);
 
     /**
      * What depends on the wing alone.
@@ -38,12 +41,37 @@ public final class Models {
      */
     record TailTables(CoefficientGrid grid, FlapShift flap) {}
 
+    /** A wing cut into so many strips. */
+    private record Cut(Wing wing, int count) {}
+
+    /** A section as a surface uses it: as it is, or alike on both sides. */
+    private record Cover(Section section, boolean symmetric) {}
+
     /** Tables of a wing. They take long, so that others wait meanwhile rather than make them too. */
     WingTables wing(Wing wing) {
-        Wing bare = new Wing(0, wing.planform(), wing.dihedral(), wing.root(), wing.tip(), wing.flaperon(), Hand.RIGHT);
         synchronized (wings) {
-            return wings.computeIfAbsent(bare, Models::make);
+            return wings.computeIfAbsent(bare(wing), Models::make);
         }
+    }
+
+    /** A wing cut into strips. They take long too. */
+    StripGroup strips(Wing wing, int count) {
+        synchronized (wingStrips) {
+            return wingStrips.computeIfAbsent(
+                    new Cut(bare(wing), count), cut -> StripModel.wing(cut.wing(), cut.count()));
+        }
+    }
+
+    /** A section laid out for strips. */
+    StripTable section(Section section, boolean symmetric) {
+        return kept(
+                sections,
+                new Cover(section, symmetric),
+                cover -> cover.symmetric() ? StripTable.symmetric(cover.section()) : StripTable.of(cover.section()));
+    }
+
+    private static Wing bare(Wing wing) {
+        return new Wing(0, wing.planform(), wing.dihedral(), wing.root(), wing.tip(), wing.flaperon(), Hand.RIGHT);
     }
 
     /** Tables of a tailplane. */

@@ -9,4 +9,10 @@ package org.sawfly.aero;
  * @param meanChordX its leading edge in build axes, forward positive [m]
  * @param cgX the CG in build axes [m]
  */
-public record Reference(double area, double span, double meanChord, double meanChordX, double cgX) {}
+public record Reference(double area, double span, double meanChord, double meanChordX, double cgX) {
+    /** Of a wing with dihedral [rad] and a CG [m]. */
+    static Reference of(Surface wing, double dihedral, double cgX) {
+        double outwards = Math.cos(dihedral);
+        return new Reference(wing.area() * outwards, wing.span() * outwards, wing.meanChord(), wing.meanChordX(), cgX);
+    }
+}

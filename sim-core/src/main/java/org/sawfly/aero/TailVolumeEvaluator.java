@@ -2,9 +2,8 @@ package org.sawfly.aero;
 
 import org.sawfly.aero.TailVolumeModel.Parts;
 import org.sawfly.air.Atmosphere;
-import org.sawfly.air.Standard;
 import org.sawfly.math.CubicGrid1;
-import org.sawfly.math.Inertia;
+import org.sawfly.math.Vec3;
 
 /** Scratch of the fast model for one flight. Order: wing halves, bodies, tailplane on its boom, fin on its boom. */
 final class TailVolumeEvaluator implements AeroEvaluator {
@@ -43,7 +42,7 @@ final class TailVolumeEvaluator implements AeroEvaluator {
     @Override
     public void evaluate(Motion m, Loads loads) {
         double viscosityRatio = VISCOSITY / m.kinematicViscosity;
-        clear(loads);
+        loads.clear();
         wing(m, viscosityRatio);
         right.addTo(loads, m, Loss.WING_PROFILE);
         left.addTo(loads, m, Loss.WING_PROFILE);
@@ -55,33 +54,32 @@ final class TailVolumeEvaluator implements AeroEvaluator {
                 (downwash(m) - m.downwashLag) * carried / parts.wash().tailplaneArm();
 
         Inertial inertial = parts.inertial();
-        double air = m.density / Standard.DENSITY;
+        Vec3 place = parts.tailplane().element().place();
+        double mass = inertial.verticalMass(m);
+        double turning = inertial.pitching(m);
         tailplane.flow.move(m, 0, m.downwashLag);
-        double x = parts.tailplane().element().place().x();
-        double mass = inertial.mass() + air * inertial.airZ();
-        double turning = inertial.inertia().iyy() + air * inertial.airPitch();
         tailplane.solve(
                 m,
                 m.elevator,
                 viscosityRatio,
-                verticalRest(m, loads, air, x, mass, turning),
-                1 / mass + x * x / turning,
-                x / turning);
+                inertial.verticalAcceleration(m, loads, place),
+                1 / mass + place.x() * place.x() / turning,
+                place.x() / turning);
         tailplane.flow.addTo(loads, m, Loss.TAILPLANE_PROFILE);
         loads.tailplaneForce = tailplane.flow.forceZ();
         loads.tailplaneMoment = tailplane.flow.moment;
 
+        place = parts.fin().element().place();
+        mass = inertial.sideMass(m);
+        turning = inertial.yawing(m);
         fin.flow.move(m, sidewash(m), 0);
-        x = parts.fin().element().place().x();
-        mass = inertial.mass() + air * inertial.airY();
-        turning = inertial.inertia().izz() + air * inertial.airYaw();
         fin.solve(
                 m,
                 -m.rudder,
                 viscosityRatio,
-                m.heldY + sideRest(m, loads, air, x, mass, turning),
-                1 / mass + x * x / turning,
-                x / turning);
+                m.heldY + inertial.sideAcceleration(m, loads, place),
+                1 / mass + place.x() * place.x() / turning,
+                place.x() / turning);
         fin.flow.addTo(loads, m, Loss.FIN_PROFILE);
         loads.finForce = fin.flow.forceY();
         loads.finMoment = -fin.flow.moment;
@@ -133,43 +131,8 @@ final class TailVolumeEvaluator implements AeroEvaluator {
         return byDrift.value(sideways / Math.sqrt(m.u * m.u + sideways * sideways + TINY));
     }
 
-    /**
-     * Specific force along z at the tailplane without its own: {@code [Fz + m_z ((omega x v)_z - g_z)]/(m + m_z)} at the CG, plus
-     * {@code omega' x r + omega x (omega x r)}.
-     */
-    private double verticalRest(Motion m, Loads rest, double air, double x, double mass, double turning) {
-        Inertia i = parts.inertial().inertia();
-        double z = parts.tailplane().element().place().z();
-        double carriedAir = air * parts.inertial().airZ();
-        double atCg = (rest.fz + carriedAir * (m.p * m.v - m.q * m.u - m.gz)) / mass;
-        double pitching = (rest.my + (i.izz() - i.ixx()) * m.p * m.r + i.ixz() * (m.r * m.r - m.p * m.p)) / turning;
-        return atCg - pitching * x + m.p * m.r * x - (m.p * m.p + m.q * m.q) * z;
-    }
-
-    /** The same along y at the fin. */
-    private double sideRest(Motion m, Loads rest, double air, double x, double mass, double turning) {
-        Inertia i = parts.inertial().inertia();
-        double z = parts.fin().element().place().z();
-        double carriedAir = air * parts.inertial().airY();
-        double atCg = (rest.fy + carriedAir * (m.r * m.u - m.p * m.w - m.gy)) / mass;
-        double yawing = (rest.mz + (i.ixx() - i.iyy()) * m.p * m.q - i.ixz() * m.q * m.r) / turning;
-        return atCg + yawing * x + m.q * (m.p * x + m.r * z);
-    }
-
     private static double magnitude(double alpha) {
         double turned = Math.abs(alpha);
         return turned > Math.PI ? 2 * Math.PI - turned : turned;
-    }
-
-    private static void clear(Loads loads) {
-        loads.fx = 0;
-        loads.fy = 0;
-        loads.fz = 0;
-        loads.mx = 0;
-        loads.my = 0;
-        loads.mz = 0;
-        for (int i = 0; i < loads.power.length; i++) {
-            loads.power[i] = 0;
-        }
     }
 }

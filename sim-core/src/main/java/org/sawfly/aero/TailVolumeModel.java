@@ -91,9 +91,7 @@ public final class TailVolumeModel implements AeroModel {
                         wake.middleX() - finPlace.x()),
                 new Inertial(mass.mass(), mass.inertia(), air[1][1], air[2][2], air[4][4], air[5][5]),
                 corrections);
-        double outwards = Math.cos(glider.wing().dihedral());
-        Reference reference = new Reference(
-                wing.area() * outwards, wing.span() * outwards, wing.meanChord(), wing.meanChordX(), cg.x());
+        Reference reference = Reference.of(wing, glider.wing().dihedral(), cg.x());
         return new TailVolumeModel(parts, reference, apparent, mass.mass());
     }
 
