@@ -48,8 +48,9 @@ record StripTail(
                 wingX - place.x(),
                 BoomFlex.at(glider, place.x(), corrections.boomStiffness()),
                 corrections.tailSlope() * group.forceSlope(from, to),
-                fin ? bench.finSkew() + bench.boomSkew() : bench.tailplaneIncidence()
-                        - glider.tailplane().decalage(),
+                fin
+                        ? bench.finSkew() + bench.boomSkew()
+                        : bench.tailplaneIncidence() - glider.tailplane().decalage(),
                 beyond,
                 stallSine);
     }

@@ -55,7 +55,7 @@ public final class Flight {
         this.plan = plan;
         this.craft = plan.craft();
         FieldAir field = plan.launch().weather().field();
-        this.pilot = new Pilot(craft, plan.launch(), plan.presetElevator(), plan.axes() == Axes.PITCH_YAW);
+        this.pilot = new Pilot(craft, plan.launch(), plan.presetElevator(), plan.axes(), plan.steering());
         this.body = new RigidBody(
                 craft.mass().mass(),
                 craft.mass().inertia(),
@@ -112,7 +112,10 @@ public final class Flight {
         double wind = launch.weather().windAt(launch.releaseHeight());
         double airspeed = ReleaseState.airspeed(plan.releaseSpeed(), launch.releaseClimb(), wind);
         double[] servos = {
-            plan.presetElevator(), Pilot.presetCamber(craft, launch), 0, Pilot.presetRudder(craft, launch)
+            plan.presetElevator(),
+            Pilot.presetCamber(craft, launch),
+            Pilot.presetAileron(craft, launch),
+            Pilot.presetRudder(craft, launch)
         };
         boolean yawing = plan.axes() != Axes.PITCH;
         release = new ReleaseSolver(craft, launch, launch.weather().ground())

@@ -13,6 +13,7 @@ import org.sawfly.motion.Integrator;
  * @param yawRate left at release, magnitude [rad/s]
  * @param presetElevator where the elevator is held at first, trailing edge down positive [rad]
  * @param axes freedoms of motion
+ * @param steering which controls the pilot moves
  * @param integrator makes the one integrator of this flight
  */
 public record FlightPlan(
@@ -22,15 +23,32 @@ public record FlightPlan(
         double yawRate,
         double presetElevator,
         Axes axes,
+        Steering steering,
         Supplier<Integrator> integrator) {
+    /** With a pilot who moves all controls. */
+    public FlightPlan(
+            Craft craft,
+            Launch launch,
+            double releaseSpeed,
+            double yawRate,
+            double presetElevator,
+            Axes axes,
+            Supplier<Integrator> integrator) {
+        this(craft, launch, releaseSpeed, yawRate, presetElevator, axes, Steering.FULL, integrator);
+    }
 
     /** This plan with another release. */
     public FlightPlan withRelease(double speed, double rate) {
-        return new FlightPlan(craft, launch, speed, rate, presetElevator, axes, integrator);
+        return new FlightPlan(craft, launch, speed, rate, presetElevator, axes, steering, integrator);
     }
 
     /** This plan with another elevator preset [rad]. */
     public FlightPlan withPreset(double elevator) {
-        return new FlightPlan(craft, launch, releaseSpeed, yawRate, elevator, axes, integrator);
+        return new FlightPlan(craft, launch, releaseSpeed, yawRate, elevator, axes, steering, integrator);
+    }
+
+    /** This plan with a pilot who moves other controls. */
+    public FlightPlan withSteering(Steering other) {
+        return new FlightPlan(craft, launch, releaseSpeed, yawRate, presetElevator, axes, other, integrator);
     }
 }

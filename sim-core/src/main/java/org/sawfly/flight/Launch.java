@@ -10,6 +10,7 @@ package org.sawfly.flight;
  * @param pushOver
  * @param releaseHeight of the CG above the ground [m]
  * @param releaseClimb flight path above the horizon as it leaves the hand [rad]
+ * @param releaseBank wings against the horizon about the path, the tip in the hand low positive [rad]
  * @param weather
  */
 public record Launch(
@@ -20,4 +21,18 @@ public record Launch(
         PushOver pushOver,
         double releaseHeight,
         double releaseClimb,
-        Weather weather) {}
+        double releaseBank,
+        Weather weather) {
+    /** With the wings level. */
+    public Launch(
+            String name,
+            Thrower thrower,
+            Preset preset,
+            double climbAngle,
+            PushOver pushOver,
+            double releaseHeight,
+            double releaseClimb,
+            Weather weather) {
+        this(name, thrower, preset, climbAngle, pushOver, releaseHeight, releaseClimb, 0, weather);
+    }
+}

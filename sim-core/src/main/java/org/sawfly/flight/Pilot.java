@@ -2,6 +2,7 @@ package org.sawfly.flight;
 
 import org.sawfly.aero.Motion;
 import org.sawfly.math.SmoothStep;
+import org.sawfly.motion.Axes;
 import org.sawfly.motion.Controls;
 import org.sawfly.motion.Kinematics;
 import org.sawfly.motion.StateLayout;
@@ -10,6 +11,10 @@ import org.sawfly.motion.Trim;
 /**
  * Flies one launch: preset, climb, push-over, glide. Every change from one to the next runs over time by
  * {@link SmoothStep}, so that a flight depends smoothly on whatever is varied.
+ *
+ * <p>With roll as a freedom of motion the ailerons level the wings from the end of the preset on by a roll rate
+ * {@code p_c = -3 R32}, and the rudder takes out the yaw rate, each as far as it reaches and with its servo's lag. Travel of both:
+ * common practice, no source.
  *
  * <p>Without roll as a freedom of motion the roll rate is prescribed: none until the push-over, afterwards the wings are
  * brought level, {@code p = -3 R32} with R32 the sine of the right wing's drop, faded in over {@link #LEVEL_TIME}. (The bank
@@ -31,7 +36,18 @@ final class Pilot implements Controls {
     private static final double GLIDE_LOWEST = -0.6109;
     private static final double GLIDE_HIGHEST = 0.3491;
 
+    private static final double AILERON_TRAVEL = 15.0 / 360.0 * 2 * Math.PI;
+    private static final double RUDDER_TRAVEL = 25.0 / 360.0 * 2 * Math.PI;
+    /** In which the ailerons are to reach a roll rate, the rudder a yaw rate [s]. */
+    private static final double ROLL_TIME = 0.10, YAW_TIME = 0.20;
+    /** Deflection per rate, never more [s]. */
+    private static final double LARGEST_ROLL_GAIN = 0.3, LARGEST_YAW_GAIN = 0.3;
+
     private final PilotLaw law;
+    private final RateLaw rollLaw;
+    private final RateLaw yawLaw;
+    private final Steering steering;
+    private final double presetAileron;
     private final Craft craft;
     private final double presetElevator;
     private final double presetCamber;
@@ -39,6 +55,7 @@ final class Pilot implements Controls {
     private final double presetEnd;
     private final double climbAngle;
     private final boolean levels;
+    private final boolean rolls;
     private final double[] rotation = new double[9];
     private double pushStart = Double.POSITIVE_INFINITY;
 
@@ -46,17 +63,25 @@ final class Pilot implements Controls {
      * A pilot for one flight.
      *
      * @param presetElevator where the elevator is held at first [rad]
-     * @param levels true if the roll rate is prescribed and levels the wings after the push-over
+     * @param axes freedoms of motion
+     * @param steering which controls are moved
      */
-    Pilot(Craft craft, Launch launch, double presetElevator, boolean levels) {
+    Pilot(Craft craft, Launch launch, double presetElevator, Axes axes, Steering steering) {
         this.craft = craft;
-        this.law = new PilotLaw(craft.mass().inertia().iyy(), craft.elevatorPower(), Trim.ELEVATOR_TRAVEL);
+        this.law = new PilotLaw(craft.mass().inertia().iyy(), craft.power().elevator(), Trim.ELEVATOR_TRAVEL);
+        this.rollLaw = new RateLaw(
+                craft.mass().inertia().ixx(), craft.power().aileron(), ROLL_TIME, LARGEST_ROLL_GAIN, AILERON_TRAVEL);
+        this.yawLaw = new RateLaw(
+                craft.mass().inertia().izz(), craft.power().rudder(), YAW_TIME, LARGEST_YAW_GAIN, RUDDER_TRAVEL);
+        this.steering = steering;
+        this.rolls = axes == Axes.ALL;
+        this.presetAileron = presetAileron(craft, launch);
         this.presetElevator = presetElevator;
         this.presetCamber = presetCamber(craft, launch);
         this.presetRudder = presetRudder(craft, launch);
         this.presetEnd = launch.preset().hold();
         this.climbAngle = launch.climbAngle();
-        this.levels = levels;
+        this.levels = axes == Axes.PITCH_YAW;
     }
 
     /** Camber held until the push-over [rad]: the preset's reflex counted from the cruise setting. */
@@ -73,6 +98,12 @@ final class Pilot implements Controls {
                 launch.preset().rudderLeft(), craft.deflections().rudderChord());
     }
 
+    /** Aileron held until the preset ends, rolling right positive [rad]. */
+    static double presetAileron(Craft craft, Launch launch) {
+        return Deflections.angle(
+                launch.preset().aileronRight(), craft.deflections().flaperonChord());
+    }
+
     /** Begins the push-over at a time [s]. */
     void pushOver(double t) {
         pushStart = t;
@@ -83,14 +114,22 @@ final class Pilot implements Controls {
         Kinematics.rotation(state, rotation);
         double nose = Kinematics.noseElevation(rotation, 0);
         double speed = Kinematics.airspeed(motion);
-        double flown =
-                law.elevator(craft.cruise().elevator(), wantedNose(t, speed), nose, motion.q, speed, motion.density);
+        double trim = craft.cruise().elevator();
+        double flown = steering.elevator()
+                ? law.elevator(trim, wantedNose(t, speed), nose, motion.q, speed, motion.density)
+                : trim;
         double out = SmoothStep.at((t - presetEnd) / BLEND_TIME);
         double pushed = SmoothStep.at((t - pushStart) / PUSH_TIME);
         commands[0] = presetElevator + (flown - presetElevator) * out;
         commands[1] = presetCamber + (craft.cruiseCamber() - presetCamber) * pushed;
-        commands[2] = 0;
+        commands[2] = presetAileron * (1 - out);
         commands[3] = presetRudder * (1 - out);
+        if (rolls && steering.aileron() && out > 0) {
+            commands[2] += out * rollLaw.deflection(0, -LEVEL_RATE * rotation[7] - motion.p, speed, motion.density);
+        }
+        if (rolls && steering.rudder() && out > 0) {
+            commands[3] += out * yawLaw.deflection(0, motion.r, speed, motion.density);
+        }
     }
 
     private double wantedNose(double t, double speed) {

@@ -4,7 +4,7 @@ import org.sawfly.math.Quaternion;
 import org.sawfly.motion.StateLayout;
 
 /**
- * The state in which a flight begins: on the path over the ground that the launch names, wings level about the path
+ * The state in which a flight begins: on the path over the ground that the launch names, banked about the path
  * through the air, turned by alpha and beta against it, rates {@code r0 (-sin alpha, 0, cos alpha)}.
  */
 final class ReleaseState {
@@ -30,7 +30,8 @@ final class ReleaseState {
         double level = release.speed() * Math.cos(launch.releaseClimb());
         double up = release.speed() * Math.sin(launch.releaseClimb());
         double airPath = level + wind == 0 && up == 0 ? launch.releaseClimb() : Math.atan2(up, level + wind);
-        double[] rotation = bodyToEarth(airPath, release.alpha(), release.beta());
+        double[] rotation = bodyToEarth(
+                airPath, launch.thrower().hand().yawSign() * launch.releaseBank(), release.alpha(), release.beta());
         Quaternion.fromAngles(
                 Quaternion.roll(rotation),
                 Quaternion.pitch(rotation),
@@ -51,14 +52,17 @@ final class ReleaseState {
     }
 
     /** Rotation from body to earth axes, by rows: sum of the air path's axes in earth axes times the same in body axes. */
-    static double[] bodyToEarth(double airPath, double alpha, double beta) {
+    static double[] bodyToEarth(double airPath, double bank, double alpha, double beta) {
         double cg = Math.cos(airPath);
         double sg = Math.sin(airPath);
         double ca = Math.cos(alpha);
         double sa = Math.sin(alpha);
         double cb = Math.cos(beta);
         double sb = Math.sin(beta);
-        double[][] earth = {{cg, 0, -sg}, {0, 1, 0}, {sg, 0, cg}};
+        double cosBank = Math.cos(bank);
+        double sinBank = Math.sin(bank);
+        double[][] earth = {{cg, 0, -sg}, {sinBank * sg, cosBank, sinBank * cg}, {cosBank * sg, -sinBank, cosBank * cg}
+        };
         double[][] body = {{ca * cb, sb, sa * cb}, {-ca * sb, cb, -sa * sb}, {-sa, 0, ca}};
         double[] rotation = new double[9];
         for (int i = 0; i < 3; i++) {

@@ -158,4 +158,55 @@ class StripModelTest {
         model.evaluator().evaluate(m, loads);
         return loads;
     }
+
+    /** A degree out of true does to both models the same: main force or moment of each error. */
+    @Test
+    void bench_errors_do_what_they_do_to_the_fast_model() {
+        double degree = Math.toRadians(1);
+        BenchErrors incidence = new BenchErrors(degree, 0, 0, 0, 0, 0, 0);
+        BenchErrors tilt = new BenchErrors(0, 0, 0, degree, 0, 0, 0);
+        BenchErrors skew = new BenchErrors(0, 0, 0, 0, degree, 0, 0);
+        BenchErrors twist = new BenchErrors(0, 0, 0, 0, 0, degree, 0);
+        BenchErrors boom = new BenchErrors(0, 0, 0, 0, 0, 0, degree);
+        assertThat(byBench(true, incidence).my).isNegative().isCloseTo(byBench(false, incidence).my, within(0.015));
+        assertThat(byBench(true, tilt).mz).isCloseTo(byBench(false, tilt).mz, withinPercentage(10));
+        assertThat(byBench(true, skew).mz).isNegative().isCloseTo(byBench(false, skew).mz, withinPercentage(10));
+        assertThat(byBench(true, twist).mx).isNegative().isCloseTo(byBench(false, twist).mx, withinPercentage(10));
+        assertThat(byBench(true, boom).mx).isCloseTo(byBench(false, boom).mx, withinPercentage(20));
+    }
+
+    /** What one error adds in a sideslip; nothing at all when there is none. */
+    private static Loads byBench(boolean strips, BenchErrors errors) {
+        Loads with = sideslip(strips, errors);
+        Loads without = sideslip(strips, BenchErrors.NONE);
+        with.mx -= without.mx;
+        with.my -= without.my;
+        with.mz -= without.mz;
+        return with;
+    }
+
+    private static Loads sideslip(boolean strips, BenchErrors errors) {
+        Corrections c = new Corrections(DragFactors.NONE, 1, 1, 1, 1, 1, 0, errors);
+        MassProperties mass = MassProperties.of(GLIDER);
+        AeroModel model = (strips ? ModelChoice.STRIP : ModelChoice.TAIL_VOLUME).of(GLIDER, mass, c, MODELS);
+        Motion m = AeroModelContract.calm();
+        m.u = 15;
+        m.v = 1;
+        m.w = 0.3;
+        AeroEvaluator evaluator = model.evaluator();
+        m.downwashLag = evaluator.settledDownwash(m);
+        Loads loads = new Loads();
+        evaluator.evaluate(m, loads);
+        return loads;
+    }
+
+    @Test
+    void the_rear_is_loaded_as_in_the_fast_model() {
+        Loads strips = sideslip(true, BenchErrors.NONE);
+        Loads fast = sideslip(false, BenchErrors.NONE);
+        assertThat(strips.tailplaneForce).isCloseTo(fast.tailplaneForce, within(0.05));
+        assertThat(strips.tailplaneMoment).isCloseTo(fast.tailplaneMoment, within(0.0005));
+        assertThat(strips.finForce).isNegative().isCloseTo(fast.finForce, withinPercentage(5));
+        assertThat(strips.finMoment).isCloseTo(fast.finMoment, within(0.0003));
+    }
 }
