@@ -60,9 +60,13 @@ public final class NeutralPoint {
      * @param speed at which [m/s]
      */
     public static double of(AeroModel model, Air air, double camber, double lift, double speed) {
+        return over(STEP, model, air, camber, lift, speed);
+    }
+
+    /** The same from slopes taken over another angle either side [rad]. */
+    static double over(double step, AeroModel model, Air air, double camber, double lift, double speed) {
         NeutralPoint search = new NeutralPoint(model, air, speed, camber);
-        double alpha = search.balanced(lift);
-        return search.at(alpha);
+        return search.at(search.balanced(lift), step);
     }
 
     /** Angle of attack at a lift coefficient with the moment balanced, the elevator set; as near as the elevator gets. */
@@ -126,11 +130,11 @@ public final class NeutralPoint {
         evaluator.evaluate(motion, loads);
     }
 
-    private double at(double alpha) {
-        evaluate(alpha + STEP);
+    private double at(double alpha, double step) {
+        evaluate(alpha + step);
         double moment = loads.my;
         double normal = -loads.fz;
-        evaluate(alpha - STEP);
+        evaluate(alpha - step);
         double aft = -(moment - loads.my) / (normal + loads.fz);
         return -model.reference().cgX() + aft;
     }
