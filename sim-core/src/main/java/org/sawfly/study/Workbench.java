@@ -40,9 +40,11 @@ public final class Workbench {
     private final Models models = new Models();
     private final Map<CraftKey, Craft> crafts = new ConcurrentHashMap<>();
     private final Map<ThrowKey, ThrowReference> throwsSolved = new ConcurrentHashMap<>();
-    private final Map<CraftKey, Margins> todays = new ConcurrentHashMap<>();
+    private final Map<MarginKey, Margins> todays = new ConcurrentHashMap<>();
 
     private record CraftKey(Glider glider, Corrections corrections, GlideSettings settings, Air air) {}
+
+    private record MarginKey(CraftKey craft, double launchSpeed) {}
 
     private record ThrowKey(CraftKey craft, Launch launch, Axes axes) {}
 
@@ -91,7 +93,8 @@ public final class Workbench {
     }
 
     private Margins margins(Glider glider, Scenario scenario, Air air, double launchSpeed) {
-        CraftKey key = new CraftKey(glider, scenario.corrections(), scenario.settings(), air);
+        MarginKey key =
+                new MarginKey(new CraftKey(glider, scenario.corrections(), scenario.settings(), air), launchSpeed);
         boolean today = glider.equals(scenario.today());
         Margins known = today ? todays.get(key) : null;
         if (known != null) {

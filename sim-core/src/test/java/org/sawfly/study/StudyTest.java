@@ -154,6 +154,43 @@ class StudyTest {
         assertThat(runs.get(0)).hasSize(8);
     }
 
+    /** Two throws on one bench: the margin at launch is that of each one's own speed, whatever was asked before. */
+    @Test
+    void theMarginAtLaunchBelongsToTheThrow() {
+        Scenario soft = thrown(20);
+        Scenario hard = thrown(40);
+        Workbench shared = new Workbench();
+        double slow = shared.answer(soft).margins().boomHeld();
+        double fast = shared.answer(hard).margins().boomHeld();
+        assertThat(fast).isEqualTo(BENCH.answer(hard).margins().boomHeld());
+        // 1/(1 + q k): 1/held - 1 goes with the square of the speed
+        assertThat((1 / fast - 1) / (1 / slow - 1)).isCloseTo(4, within(0.4));
+    }
+
+    private static Scenario thrown(double speed) {
+        Scenario s = scenario(List.of());
+        var l = s.launch();
+        var launch = new org.sawfly.flight.Launch(
+                l.name(),
+                new Thrower(Hand.RIGHT, Double.NaN, speed, Double.NaN, 8, 0.72, 3, 2, 0.75),
+                l.preset(),
+                l.climbAngle(),
+                l.pushOver(),
+                l.releaseHeight(),
+                l.releaseClimb(),
+                l.weather());
+        return new Scenario(
+                s.glider(),
+                s.today(),
+                s.calibratedWith(),
+                s.rebalance(),
+                launch,
+                s.settings(),
+                s.presetRule(),
+                s.corrections(),
+                s.axes());
+    }
+
     @Test
     void aRunCanBeStoppedAfterAWholeRow() {
         List<Integer> seen = new ArrayList<>();
