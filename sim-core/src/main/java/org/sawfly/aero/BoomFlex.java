@@ -2,6 +2,7 @@ package org.sawfly.aero;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.sawfly.glider.BoomTube;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.MassProperties;
@@ -26,6 +27,8 @@ import org.sawfly.glider.Piece;
  * @param inertia theta_f [rad/(m/s2)]
  */
 public record BoomFlex(double force, double moment, double inertia) {
+    private static final Set<String> NOT_CARRIED = Set.of(Piece.BOOM, Piece.WING, Piece.POD, Piece.NOSE_LEAD);
+
     /**
      * Bending seen by a tail.
      *
@@ -52,12 +55,11 @@ public record BoomFlex(double force, double moment, double inertia) {
                 inertia / stiffnessFactor);
     }
 
-    /** Everything the boom carries behind the place it is held at, itself excepted. */
+    /** Everything the boom carries behind the place it is held at: not itself, nor what carries it. */
     private static List<MassProperties> carried(Glider glider, double heldX) {
         List<MassProperties> loads = new ArrayList<>();
         for (Piece piece : Piece.all(glider)) {
-            boolean boom = piece.name().equals(Piece.BOOM);
-            if (!boom && piece.properties().cg().x() < heldX) {
+            if (!NOT_CARRIED.contains(piece.name()) && piece.properties().cg().x() < heldX) {
                 loads.add(piece.properties());
             }
         }

@@ -13,6 +13,7 @@ import org.sawfly.glider.Glider;
 import org.sawfly.glider.Part;
 import org.sawfly.glider.Plover;
 import org.sawfly.glider.Tailplane;
+import org.sawfly.glider.Wing;
 import org.sawfly.math.Vec3;
 
 /** The closed forms of a uniform tube loaded at its end; and what a soft boom does. */
@@ -49,6 +50,29 @@ class BoomFlexTest {
         assertThat(flex.force()).isCloseTo(force, within(1e-9));
         assertThat(flex.moment()).isCloseTo(LENGTH / EI, within(1e-9));
         assertThat(flex.inertia()).isCloseTo(force * (TAIL_MASS + TUBE_MASS / 3), within(1e-9));
+    }
+
+    /** A boom that begins ahead of the wing's balance point carries the tails, not the wing, however heavy that is. */
+    @Test
+    void the_wing_does_not_hang_on_the_boom() {
+        Glider plover = Plover.glider();
+        Boom b = plover.boom();
+        Boom early = new Boom(
+                b.mass(), -0.02, b.endX(), b.z(), b.frontDiameter(), b.endDiameter(), b.stiffness(), b.holes());
+        Glider light = plover.withBoom(early);
+        Wing w = light.wing();
+        Wing lead = new Wing(10 * w.mass(), w.planform(), w.dihedral(), w.root(), w.tip(), w.flaperon(), w.peg());
+        Glider heavy = new Glider(
+                light.name(),
+                lead,
+                light.tailplane(),
+                light.fin(),
+                light.boom(),
+                light.pod(),
+                light.parts(),
+                light.noseLead(),
+                light.correction());
+        assertThat(BoomFlex.at(heavy, -0.66, 1)).isEqualTo(BoomFlex.at(light, -0.66, 1));
     }
 
     @Test
