@@ -22,6 +22,8 @@ import org.sawfly.math.Vec3;
 public final class TailVolumeModel implements AeroModel {
     /** Speed at which attached slopes and the angle of stall are taken [m/s]. */
     private static final double USUAL = 10;
+    /** [rad] */
+    private static final double DEGREE = Math.PI / 2 / 90;
 
     private final Parts parts;
     private final Reference reference;
@@ -202,6 +204,27 @@ public final class TailVolumeModel implements AeroModel {
     /** Lift slope of the wing alone at a speed, camber neutral, on its own area [1/rad]. */
     public double wingSlope(double speed) {
         return parts.wing().right().table().liftSlope(speed);
+    }
+
+    /**
+     * Change of the wing's forward force coefficient (body axes, drag included) with the angle of attack, over one degree
+     * either side [1/rad].
+     *
+     * @param alpha angle of attack [rad]
+     * @param speed [m/s]
+     * @param camber trailing edge down positive [rad]
+     */
+    public double wingForwardSlope(double alpha, double speed, double camber) {
+        return (wingForward(alpha + DEGREE, speed, camber) - wingForward(alpha - DEGREE, speed, camber)) / (2 * DEGREE);
+    }
+
+    private double wingForward(double alpha, double speed, double camber) {
+        double[] c = new double[CoefficientGrid.CHANNELS];
+        parts.wing().right().table().at(alpha, SurfaceKnots.speedPlace(speed * speed), camber, c);
+        DragFactors drag = parts.corrections().drag();
+        return c[CoefficientGrid.LIFT] * Math.sin(alpha)
+                - (drag.induced() * c[CoefficientGrid.INDUCED] + drag.wing() * c[CoefficientGrid.PROFILE])
+                        * Math.cos(alpha);
     }
 
     /** Lift slope of the tailplane alone at a speed, on its own area [1/rad]. */

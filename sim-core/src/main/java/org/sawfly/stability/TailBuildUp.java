@@ -59,7 +59,7 @@ public record TailBuildUp(
         TailVolumes volumes = TailVolumes.of(glider, reference);
         double quarter = reference.meanChordX() - WING_QUARTER * reference.meanChord();
         double arm = volumes.horizontalArm() + quarter - reference.cgX();
-        double forward = glide.liftCoefficient() + wingSlope * glide.alpha();
+        double forward = model.wingForwardSlope(glide.alpha(), speed, glide.camber());
         return new TailBuildUp(
                 WING_QUARTER,
                 areaRatio * arm / reference.meanChord(),
