@@ -9,9 +9,11 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
-import java.util.regex.Matcher;
+import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,41 +26,58 @@ class ReadmeTest {
     private static final Pattern SHOWN =
             Pattern.compile("(?m)^    \\./sawfly ([^\\n]+)\\n\\n```text\\n(.*?)\\n```", Pattern.DOTALL);
 
+    private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]+)\\)");
+    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|\\S+");
+    private static final List<String> WRITING = List.of("--chart", "--chart-swing", "--csv", "-o");
+
+    /** A command that stands in two texts is run once. */
+    private static final Map<String, String> OUTPUTS = new HashMap<>();
+
     @TempDir
     private Path folder;
 
     static Stream<Path> texts() {
-        return Stream.of(ROOT.resolve("README.md"));
+        return Stream.of(ROOT.resolve("README.md"), ROOT.resolve("sim-cli/guide/README.md"));
     }
 
     @ParameterizedTest
     @MethodSource("texts")
-    void everyCommandEndsWell(Path text) throws IOException {
-        List<String> commands = COMMAND.matcher(Files.readString(text))
+    void everyCommandRunsAndGivesWhatIsShown(Path text) throws IOException {
+        String whole = Files.readString(text);
+        Map<String, String> shown = SHOWN.matcher(whole)
+                .results()
+                .collect(Collectors.toMap(found -> found.group(1), found -> found.group(2)));
+        List<String> commands = COMMAND.matcher(whole)
                 .results()
                 .map(found -> found.group(1))
+                .distinct()
                 .toList();
         assertThat(commands).isNotEmpty();
         for (String command : commands) {
-            run(command);
+            String out = OUTPUTS.computeIfAbsent(command, this::run);
+            assertThat(out).as(command).isEqualTo(shown.getOrDefault(command, out));
         }
     }
 
     @ParameterizedTest
     @MethodSource("texts")
-    void whatIsShownIsWhatComes(Path text) throws IOException {
-        Matcher shown = SHOWN.matcher(Files.readString(text));
-        while (shown.find()) {
-            assertThat(run(shown.group(1))).isEqualTo(shown.group(2));
-        }
+    void everyPathIsThere(Path text) throws IOException {
+        LINK.matcher(Files.readString(text))
+                .results()
+                .map(found -> found.group(1))
+                .filter(target -> !target.contains("://"))
+                .forEach(target -> assertThat(text.resolveSibling(target)).exists());
     }
 
     /** Runs a command line as from the root of the checkout; what it writes goes to a folder of this test. */
     private String run(String command) {
-        String[] args = command.split(" ");
+        String[] args = WORD.matcher(command)
+                .results()
+                .map(word -> word.group(1) == null ? word.group() : word.group(1))
+                .toArray(String[]::new);
         for (int i = 0; i < args.length; i++) {
             args[i] = args[i].startsWith("scenarios/") ? ROOT.resolve(args[i]).toString() : args[i];
-            boolean written = i > 0 && List.of("--chart", "--csv", "-o").contains(args[i - 1]);
+            boolean written = i > 0 && WRITING.contains(args[i - 1]) || i > 1 && args[i - 2].equals("--write");
             args[i] = written ? folder.resolve(args[i]).toString() : args[i];
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -166,6 +166,33 @@ class ThroughFilesTest {
                 .isBetween(0.1, 1.1);
     }
 
+    /** The throw was seen with the preset and in the calm air of the launch file: it stays when these are changed. */
+    @Test
+    void theThrowIsKeptWhateverIsChangedInTheLaunch() {
+        Result preset = answer("preset.elevator_up_mm=0");
+        Result climb = answer("climb_deg=60");
+        Result wind = answer("air.wind_mps=1");
+        for (Result changed : List.of(preset, climb, wind)) {
+            assertThat(changed.outcome().release().speed())
+                    .isEqualTo(TODAY.outcome().release().speed());
+        }
+        assertThat(change(ResultQuantities.APEX_HEIGHT, preset)).isLessThan(-0.05);
+        assertThat(change(ResultQuantities.APEX_HEIGHT, climb)).isLessThan(-0.05);
+        // common practice, no source: 1 m/s of wind against the throw is about 2 m; within a factor 1.5
+        assertThat(change(ResultQuantities.APEX_HEIGHT, wind)).isBetween(2 / 1.5, 2 * 1.5);
+    }
+
+    @Test
+    void usualHeightsAreThoseOfCalmAir() throws java.io.IOException {
+        Path windy = folder.resolve("windy.yaml");
+        String club = Files.readString(Path.of(Runs.scenario("club.yaml")));
+        String plover = Path.of(Runs.scenario("plover.yaml")).toAbsolutePath().toString();
+        Files.writeString(windy, club.replace("wind_mps: 0", "wind_mps: 1").replace("plover.yaml", plover));
+        Result inWind = answer(ScenarioFile.open(Path.of(plover), windy));
+        assertThat(ResultQuantities.APEX_HEIGHT.value(inWind))
+                .isCloseTo(ResultQuantities.APEX_HEIGHT.value(answer("air.wind_mps=1")), within(1e-6));
+    }
+
     @Test
     void aPresetBelowTheBestPullsAShorterGliderUpHarder() {
         Result cut = answer("boom.cut_mm=80", "rebalance.keep=margin", LEAD_ONLY);

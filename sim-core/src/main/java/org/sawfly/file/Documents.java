@@ -92,6 +92,16 @@ final class Documents {
         open.remove(document.path().toAbsolutePath().normalize());
     }
 
+    /** What was meant by a file of another kind on a command line. */
+    private static String meant(Kind needed, Document given) {
+        if (needed != Kind.GLIDER) {
+            return "";
+        }
+        return given.kind() == Kind.STUDY
+                ? "sawfly vary or sawfly compare, which take studies"
+                : "the glider's file first, then --launch " + given.path();
+    }
+
     private Document checked(Kind kind, Document document, Place place, String keyPath) {
         if (document == null || document.kind() == null) {
             return null;
@@ -102,7 +112,7 @@ final class Documents {
                     place,
                     keyPath,
                     "a " + kind.key() + " file is needed here; " + document.path() + " is a " + is + " file",
-                    "");
+                    keyPath.isEmpty() ? meant(kind, document) : "");
             return null;
         }
         return document;

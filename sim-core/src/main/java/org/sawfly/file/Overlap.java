@@ -12,6 +12,9 @@ final class Overlap {
     /** Less than this is measuring error [m]. */
     private static final double NEAR = 1e-3;
 
+    /** A tailplane further ahead of the fin than this share of the wing's root chord is unusual; common practice, no source. */
+    private static final double FAR = 0.8;
+
     private Overlap() {}
 
     static void check(In in, Glider glider) {
@@ -32,6 +35,13 @@ final class Overlap {
                     "tailplane",
                     "begins under the wing, " + millimetres(-tail.x()) + " behind its root leading edge",
                     "leading_edge_behind_mm was measured from the wing's trailing edge");
+        }
+        double ahead = -fin.x() - tailEnd;
+        if (ahead > FAR * root) {
+            in.doubt(
+                    "tailplane",
+                    "ends " + millimetres(ahead) + " ahead of the fin",
+                    "its leading edge was measured from the wing's trailing edge");
         }
         double boomEnd = -glider.boom().endX();
         if (-fin.x() > boomEnd) {

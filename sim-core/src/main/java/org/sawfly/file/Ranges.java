@@ -114,7 +114,10 @@ final class Ranges {
                     place,
                     path,
                     "a range goes upwards in steps above 0",
-                    texts[1] + ".." + texts[0] + "/" + texts[2].replace("-", ""));
+                    every == 0
+                            ? texts[0] + ".." + texts[1] + "/STEP, with the step in place of STEP"
+                            : Bounds.show(Math.min(from, to)) + ".." + Bounds.show(Math.max(from, to)) + "/"
+                                    + Bounds.show(Math.abs(every)));
             return null;
         }
         double steps = Math.floor((to - from) / every + 1e-9);

@@ -3,6 +3,7 @@ package org.sawfly.file;
 import java.nio.file.Path;
 import java.util.List;
 import org.sawfly.flight.Scenario;
+import org.sawfly.flight.Sighting;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.RebalanceRule;
@@ -22,7 +23,7 @@ public final class ScenarioFile implements Scenarios {
     private final Change change;
     private final Sources sources;
     private final GliderReader.Read today;
-    private final Glider calibratedWith;
+    private final Sighting sighting;
 
     /** What all scenarios of a file share. */
     private record Sources(
@@ -34,13 +35,13 @@ public final class ScenarioFile implements Scenarios {
             Change change,
             Sources sources,
             GliderReader.Read today,
-            Glider calibratedWith) {
+            Sighting sighting) {
         this.glider = glider;
         this.launch = launch;
         this.change = change;
         this.sources = sources;
         this.today = today;
-        this.calibratedWith = calibratedWith;
+        this.sighting = sighting;
     }
 
     /**
@@ -107,12 +108,13 @@ public final class ScenarioFile implements Scenarios {
         Change none = Change.none(gliderFile.tree().place());
         List<Problem> doubts = reading.problems().doubts();
         Sources sources = new Sources(tables, cruise, reading.assumed(), doubts);
-        return new ScenarioFile(gliderFile.tree(), launchTree, none, sources, today, seenWith);
+        return new ScenarioFile(
+                gliderFile.tree(), launchTree, none, sources, today, Sighting.of(seenWith, launch.launch()));
     }
 
     /** The same files with a change that all scenarios have. */
     ScenarioFile changed(Change more) {
-        return new ScenarioFile(glider, launch, change.and(more), sources, today, calibratedWith);
+        return new ScenarioFile(glider, launch, change.and(more), sources, today, sighting);
     }
 
     @Override
@@ -159,7 +161,7 @@ public final class ScenarioFile implements Scenarios {
         return new Scenario(
                 changed,
                 today.glider(),
-                calibratedWith,
+                sighting.with(throwing.launch().thrower()),
                 rule,
                 throwing.launch(),
                 read[0].settings(),

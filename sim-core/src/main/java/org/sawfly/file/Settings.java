@@ -30,14 +30,19 @@ public final class Settings {
                                 ? "a point for the decimals"
                                 : "boom.cut_mm=40");
             } else {
-                String key = piece.substring(0, equals).strip();
                 settings.add(new Setting(
-                        key.equals("cut") ? "boom.cut_mm" : key,
+                        path(piece.substring(0, equals)),
                         piece.substring(equals + 1).strip()));
             }
         }
         problems.throwIfAny();
         return List.copyOf(settings);
+    }
+
+    /** The path of a key as people write it before a number: "cut" is the cut of the boom. */
+    static String path(String written) {
+        String key = written.strip();
+        return key.equals("cut") ? "boom.cut_mm" : key;
     }
 
     private static List<String> pieces(String written) {

@@ -40,12 +40,12 @@ final class UnknownKey {
             wings wing
             mainplane wing
             weight mass
-            auw ready_to_fly.mass
-            all_up_weight ready_to_fly.mass
-            flying_weight ready_to_fly.mass
-            mass ready_to_fly.mass
+            auw ready_to_fly.mass_g
+            all_up_weight ready_to_fly.mass_g
+            flying_weight ready_to_fly.mass_g
+            mass ready_to_fly.mass_g
             cog cg
-            cg ready_to_fly.cg
+            cg ready_to_fly.cg_mm
             c_g cg
             balance cg
             balance_point cg
@@ -153,7 +153,7 @@ final class UnknownKey {
         if (!near.isEmpty()) {
             return near;
         }
-        return said.contains(".") ? said.substring(0, said.indexOf('.')) + ": {" + last + "_...: ...}" : "";
+        return said.contains(".") ? said.substring(0, said.indexOf('.')) + ": {" + last + ": ...}" : "";
     }
 
     /** The known key that is this word, with or without a unit. */

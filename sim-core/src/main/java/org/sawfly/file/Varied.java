@@ -39,7 +39,7 @@ public record Varied(String path, List<Double> values, String words) {
             Place place = Place.whole(option);
             String value = written.substring(equals + 1).strip();
             Node node = new Node.Scalar(place, Node.Kind.TEXT, value);
-            varied = Ranges.read(written.substring(0, equals).strip(), node, problems);
+            varied = Ranges.read(Settings.path(written.substring(0, equals)), node, problems);
         }
         problems.throwIfAny();
         return varied;

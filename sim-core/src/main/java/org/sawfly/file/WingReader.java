@@ -21,6 +21,9 @@ final class WingReader {
     /** Grams to a square decimetre of a moulded wing with its peg, as kg/m2; common practice, no source. */
     private static final double AREA_MASS = 0.54;
 
+    /** A span of fewer root chords is that of one half, most likely; common practice, no source. */
+    private static final double SLENDER = 6;
+
     private static final double EXAMPLE_SPAN = 1.5;
     private static final double EXAMPLE_ROOT = 0.168;
     private static final double EXAMPLE_TWO_THIRDS = 0.14;
@@ -86,6 +89,9 @@ final class WingReader {
                         "measured nearer to the tip; or list the stations");
                 return Outlines.wing(EXAMPLE_SPAN / 2, EXAMPLE_ROOT, EXAMPLE_TWO_THIRDS);
             }
+        }
+        if (span < SLENDER * root) {
+            in.doubt("span_mm", "is short for such chords", "that is one half; from tip to tip it is twice this");
         }
         if (twoThirds > root) {
             in.doubt("two_thirds_chord_mm", "is longer than root_chord_mm", "the two are exchanged");

@@ -35,4 +35,14 @@ public record Launch(
             Weather weather) {
         this(name, thrower, preset, climbAngle, pushOver, releaseHeight, releaseClimb, 0, weather);
     }
+
+    /** The same launch by another thrower. */
+    Launch with(Thrower other) {
+        return new Launch(name, other, preset, climbAngle, pushOver, releaseHeight, releaseClimb, releaseBank, weather);
+    }
+
+    /** The same launch in other air. */
+    Launch with(Weather other) {
+        return new Launch(name, thrower, preset, climbAngle, pushOver, releaseHeight, releaseClimb, releaseBank, other);
+    }
 }

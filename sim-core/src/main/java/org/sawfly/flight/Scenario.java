@@ -10,7 +10,7 @@ import org.sawfly.motion.Axes;
  *
  * @param glider the glider to fly, design changes done, NOT yet rebalanced
  * @param today the same glider before any change: rebalancing and the thrower refer to it
- * @param calibratedWith the glider with which the thrower's usual height was seen
+ * @param sighting what the thrower's usual height was seen with
  * @param rebalance what is kept after the change and what is moved for it
  * @param launch
  * @param settings glide settings
@@ -21,10 +21,38 @@ import org.sawfly.motion.Axes;
 public record Scenario(
         Glider glider,
         Glider today,
-        Glider calibratedWith,
+        Sighting sighting,
         RebalanceRule rebalance,
         Launch launch,
         GlideSettings settings,
         PresetRule presetRule,
         Corrections corrections,
-        Axes axes) {}
+        Axes axes) {
+    /** With a glider whose usual height was seen at this very launch, in calm air. */
+    public Scenario(
+            Glider glider,
+            Glider today,
+            Glider calibratedWith,
+            RebalanceRule rebalance,
+            Launch launch,
+            GlideSettings settings,
+            PresetRule presetRule,
+            Corrections corrections,
+            Axes axes) {
+        this(
+                glider,
+                today,
+                Sighting.of(calibratedWith, launch),
+                rebalance,
+                launch,
+                settings,
+                presetRule,
+                corrections,
+                axes);
+    }
+
+    /** The glider with which the thrower's usual height was seen. */
+    public Glider calibratedWith() {
+        return sighting.glider();
+    }
+}

@@ -134,7 +134,7 @@ public final class ThrowSolver {
 
     private String words(double[] miss) {
         if (!Double.isNaN(height) && Math.abs(miss[0]) > 0.01) {
-            return "no throw up to " + FASTEST + " m/s gives the usual height with this glider and preset";
+            return "no throw up to " + Math.round(FASTEST) + " m/s gives the usual height with this glider and preset";
         }
         return "no yaw rate at release gives the first swing that was seen";
     }

@@ -14,6 +14,11 @@ import org.sawfly.motion.FieldAir;
  * @param fieldHeight of the field above the sea [m]
  */
 public record Weather(double wind, double shearExponent, double temperature, double fieldHeight) {
+    /** The same air without wind. */
+    Weather calm() {
+        return new Weather(0, shearExponent, temperature, fieldHeight);
+    }
+
     /** The air at the ground. */
     public Air ground() {
         return atmosphere().at(fieldHeight);

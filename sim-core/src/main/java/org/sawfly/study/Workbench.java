@@ -25,6 +25,8 @@ import org.sawfly.math.Minimum;
 import org.sawfly.motion.Adaptive;
 import org.sawfly.motion.Axes;
 import org.sawfly.motion.NoTrimException;
+import org.sawfly.quantity.Numbers;
+import org.sawfly.quantity.Unit;
 import org.sawfly.stability.Margins;
 import org.sawfly.stability.Rebalance;
 import org.sawfly.stability.Rebalanced;
@@ -75,7 +77,7 @@ public final class Workbench {
         Air air = scenario.launch().weather().ground();
         Rebalanced rebalanced = rebalance(scenario, air);
         Craft craft = craft(rebalanced.glider(), scenario, air);
-        ThrowReference reference = reference(scenario, air);
+        ThrowReference reference = reference(scenario);
         FlightPlan plan = plan(scenario, craft, air, reference);
         Outcome outcome = log == null ? Flight.fly(plan) : Flight.fly(plan, log);
         Margins margins = margins(rebalanced.glider(), scenario, air, reference.speed());
@@ -118,24 +120,38 @@ public final class Workbench {
                 key, k -> Craft.of(glider, scenario.corrections(), models, scenario.settings(), air));
     }
 
-    /** The throw, worked out with the glider it was seen with. */
-    private ThrowReference reference(Scenario scenario, Air air) {
+    /** The throw, worked out with the glider, the preset and the air it was seen with. */
+    private ThrowReference reference(Scenario scenario) {
+        Launch launch = scenario.sighting().launch();
+        Air air = launch.weather().ground();
         CraftKey craftKey = new CraftKey(scenario.calibratedWith(), scenario.corrections(), scenario.settings(), air);
-        ThrowKey key = new ThrowKey(craftKey, scenario.launch(), scenario.axes());
+        ThrowKey key = new ThrowKey(craftKey, launch, scenario.axes());
         ThrowReference known = throwsSolved.get(key);
         if (known == null) {
             Craft seen = craft(scenario.calibratedWith(), scenario, air);
-            known = ThrowSolver.solve(new FlightPlan(
+            FlightPlan plan = new FlightPlan(
                     seen,
-                    scenario.launch(),
+                    launch,
                     Double.NaN,
                     Double.NaN,
-                    presetFrom(seen, seen, scenario.launch()),
+                    presetFrom(seen, seen, launch),
                     scenario.axes(),
-                    Adaptive::usual));
+                    Adaptive::usual);
+            try {
+                known = ThrowSolver.solve(plan);
+            } catch (NoThrowException e) {
+                throw new NoThrowException(e.getMessage() + cause(scenario, air));
+            }
             throwsSolved.putIfAbsent(key, known);
         }
         return known;
+    }
+
+    /** What keeps a glider from flying as it was seen to, when it is the balance. */
+    private String cause(Scenario scenario, Air air) {
+        double share = Margins.share(scenario.calibratedWith(), scenario.corrections(), models, air);
+        String behind = Numbers.fixed(Unit.PERCENT.fromSi(-share), 1);
+        return share < 0 ? ". Its CG lies BEHIND the neutral point, by " + behind + " % of the chord" : "";
     }
 
     private FlightPlan plan(Scenario scenario, Craft craft, Air air, ThrowReference reference) {

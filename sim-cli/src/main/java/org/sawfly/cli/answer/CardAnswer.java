@@ -37,9 +37,8 @@ public final class CardAnswer {
                         + " g/dm2",
                 "  Balance   CG " + ResultQuantities.CG.text(result) + " mm behind the leading edge, neutral point "
                         + ResultQuantities.NEUTRAL_POINT.text(result) + " mm",
-                "  Margin    " + signed(BalanceQuantities.MARGIN.shown(result.margins()), " mm") + " = "
-                        + signed(ResultQuantities.STATIC_MARGIN.shown(result), " %") + " of the chord, "
-                        + signed(ResultQuantities.LAUNCH_MARGIN.shown(result), " %") + " at launch speed",
+                "  Margin    " + margin(result) + ", " + signed(ResultQuantities.LAUNCH_MARGIN.shown(result), " %")
+                        + " at launch speed",
                 "  Tails     volume " + ResultQuantities.TAIL_VOLUME_H.text(result) + " tailplane, "
                         + ResultQuantities.TAIL_VOLUME_V.text(result) + " fin",
                 launch(asked),
@@ -54,6 +53,13 @@ public final class CardAnswer {
         Cautions.of(result).forEach(answer::caution);
         verdict(answer, result);
         return answer;
+    }
+
+    private static String margin(Result result) {
+        double margin = BalanceQuantities.MARGIN.shown(result.margins());
+        String both = Numbers.fixed(Math.abs(margin), 1) + " mm = "
+                + Numbers.fixed(Math.abs(ResultQuantities.STATIC_MARGIN.shown(result)), 1) + " %";
+        return margin < 0 ? "none: " + both + " TOO LITTLE" : both + " of the chord";
     }
 
     private static String signed(double shown, String unit) {

@@ -48,7 +48,7 @@ public final class CheckAnswer {
                 Fields one = results.item("unusual");
                 one.put("path", doubt.path());
                 one.put("what", doubt.what() + (doubt.maybe().isEmpty() ? "" : ". Maybe " + doubt.maybe()));
-                answer.say("  " + one.put("words", doubt.toString().replace("\n ", "")));
+                answer.say("  " + one.put("words", doubt.toString().replace("\n  Maybe", ". Maybe")));
             }
         }
         assumed();

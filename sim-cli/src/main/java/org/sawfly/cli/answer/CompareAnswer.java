@@ -109,7 +109,8 @@ public final class CompareAnswer {
                 ResultQuantities.CRUISE_ELEVATOR_UP.key(),
                 Difference.of(ResultQuantities.CRUISE_ELEVATOR_UP, today, result));
         answer.say("What you will feel: pitch damping " + pitch + ", yaw damping " + yaw + ". Elevator throws "
-                + elevator + ", rudder " + rudder + "; elevator in cruise " + cruise.words(Direction.UP_DOWN) + ".");
+                + elevator + ", rudder " + rudder + "; elevator in cruise "
+                + (cruise.same() ? "the same" : cruise.words(Direction.UP_DOWN)) + ".");
     }
 
     private static String percent(Fields fields, String key, double before, double after) {

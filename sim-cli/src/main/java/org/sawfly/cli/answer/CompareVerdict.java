@@ -115,13 +115,18 @@ final class CompareVerdict {
         double damping = result.feel().yawDamping() / today.feel().yawDamping();
         String feel = damping < 0.97 ? " and a little looser" : damping > 1.03 ? " and a little steadier" : "";
         if (Math.abs(height.amount()) < Seeing.HEIGHT_M) {
-            return weight + feel + ". Do it if you want it " + purpose(version) + ", not if you want it higher.";
+            return weight + feel + ". Do it " + purpose(version) + ".";
         }
-        return weight + feel + ". " + (height.amount() > 0 ? "Worth trying gently." : "For height alone, leave it.");
+        return weight + feel + ". "
+                + (height.amount() < 0
+                        ? "For height alone, leave it."
+                        : Cautions.littleMargin(result) ? "Not for a full throw yet." : "Worth trying gently.");
     }
 
     private static String purpose(Version version) {
-        return version.cuts() ? "shorter" : "for another reason";
+        return version.cuts()
+                ? "if you want it shorter, not if you want it higher"
+                : "for another reason, not for height";
     }
 
     private static String subject(Version version) {

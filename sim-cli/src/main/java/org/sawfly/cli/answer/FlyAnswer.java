@@ -223,6 +223,11 @@ public final class FlyAnswer {
         }
         answer.verdict("Launch " + Numbers.fixed(OutcomeQuantities.APEX_HEIGHT.value(outcome), 0) + " m, "
                 + OutcomeQuantities.SETTLED_HEIGHT.text(outcome) + " m of it once gliding.");
+        if (Cautions.littleMargin(result)) {
+            answer.verdict(
+                    "Not for hard throws as it is: little or no margin at launch speed. Put the CG forward first.");
+            return;
+        }
         if (outcome.stalledAtTop()) {
             answer.verdict("It stalled at the top: push over earlier, that gives more than any change of the glider.");
             return;

@@ -14,7 +14,7 @@ import java.util.function.Consumer;
 
 /**
  * Rows written one by one into NAME.part, which takes the place of NAME when the last is in. A run that was stopped leaves
- * whole rows there, with which another run can go on.
+ * whole rows there, with which another run can go on. What is no plain file (a pipe, a terminal) is written straight.
  */
 public final class RowFile implements AutoCloseable {
     private final Path target;
@@ -29,7 +29,8 @@ public final class RowFile implements AutoCloseable {
 
     /** Starts anew with a header line. */
     public static RowFile begin(Path target, String header) {
-        Path part = OutputFiles.partOf(target);
+        boolean straight = Files.exists(target) && !Files.isRegularFile(target);
+        Path part = straight ? target : OutputFiles.partOf(target);
         try {
             RowFile file = new RowFile(target, part, writer(part, StandardOpenOption.TRUNCATE_EXISTING));
             file.add(header);
@@ -92,7 +93,10 @@ public final class RowFile implements AutoCloseable {
     public void complete() {
         try {
             out.close();
-            Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+            if (!part.equals(target)) {
+                Path real = Files.exists(target) ? target.toRealPath() : target;
+                Files.move(part, real, StandardCopyOption.REPLACE_EXISTING);
+            }
         } catch (IOException e) {
             throw cannot(target, e);
         }

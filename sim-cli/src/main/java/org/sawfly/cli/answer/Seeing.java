@@ -15,6 +15,9 @@ final class Seeing {
     /** The least a stopwatch shows between two still-air flights [s]; common practice, no source. */
     static final double TIME_S = 3;
 
+    /** Fewer throws a side than this are called a few. */
+    private static final int FEW_THROWS = 5;
+
     /** More throws a side than this nobody does. */
     private static final int MOST_THROWS = 500;
 
@@ -56,6 +59,10 @@ final class Seeing {
             return "which no number of throws will show you";
         }
         double round = needed > 100 ? 10 * Math.ceil(needed / 10) : needed;
+        if (needed < FEW_THROWS) {
+            fields.put("throws_a_side_shown", round, 0);
+            return "which a few throws a side would show";
+        }
         return "which about " + fields.put("throws_a_side_shown", round, 0) + " throws a side would show";
     }
 }

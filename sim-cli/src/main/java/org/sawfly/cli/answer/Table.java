@@ -1,11 +1,12 @@
 package org.sawfly.cli.answer;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * Columns of text under headings, aligned left or right; a missing cell at the end of a row is empty. A table that is
- * too wide for the page has the words of its widest left-aligned column shortened.
+ * too wide for the page moves its columns together or has the words of its widest left-aligned column shortened.
  */
 public final class Table implements Block {
     private static final String CUT = "..";
@@ -82,11 +83,12 @@ public final class Table implements Block {
     }
 
     private String line(List<String> cells, int[] widths) {
+        int between = gap(widths);
         StringBuilder line = new StringBuilder(" ".repeat(indent));
         for (int i = 0; i < cells.size(); i++) {
             String cell = shortened(cells.get(i), widths[i]);
             String blanks = " ".repeat(widths[i] - cell.length());
-            line.append(i == 0 ? "" : " ".repeat(gap));
+            line.append(i == 0 ? "" : " ".repeat(between));
             line.append(columns.get(i).right ? blanks + cell : cell + blanks);
         }
         return line.toString().stripTrailing();
@@ -119,12 +121,19 @@ public final class Table implements Block {
         return widths;
     }
 
+    /** Blanks between columns: one where that brings it onto the page. */
+    private int gap(int[] widths) {
+        return total(widths, gap) > TextWriter.WIDTH && total(widths, 1) <= TextWriter.WIDTH ? 1 : gap;
+    }
+
     private int total(int[] widths) {
-        int total = indent + gap * Math.max(0, widths.length - 1);
-        for (int width : widths) {
-            total += width;
-        }
-        return total;
+        return total(widths, gap(widths));
+    }
+
+    private int total(int[] widths, int between) {
+        return indent
+                + between * Math.max(0, widths.length - 1)
+                + Arrays.stream(widths).sum();
     }
 
     private record Column(boolean right, List<String> heading) {}

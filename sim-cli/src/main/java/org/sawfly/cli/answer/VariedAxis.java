@@ -1,5 +1,6 @@
 package org.sawfly.cli.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Unit;
@@ -16,6 +17,7 @@ public record VariedAxis(String path, List<Double> values, String understood, do
     private static final int DECIMALS = 6;
     private static final double WIDE = 20;
     private static final double NARROW = 2;
+    private static final int NARROW_COLUMN = 8;
 
     /** A range as it was understood, with a better word for what is counted where there is one. */
     public static String understood(String path, String words) {
@@ -62,7 +64,17 @@ public record VariedAxis(String path, List<Double> values, String understood, do
 
     /** Lines over its column. */
     String[] heading() {
-        return unit().isEmpty() ? new String[] {name()} : new String[] {name(), unit()};
+        List<String> lines = new ArrayList<>();
+        for (String word : (name() + " " + unit()).strip().split(" ")) {
+            int last = lines.size() - 1;
+            boolean fits = last >= 0 && lines.get(last).length() + 1 + word.length() <= NARROW_COLUMN;
+            if (fits && !word.equals(unit())) {
+                lines.set(last, lines.get(last) + " " + word);
+            } else {
+                lines.add(word);
+            }
+        }
+        return lines.toArray(String[]::new);
     }
 
     /** What it is called. */

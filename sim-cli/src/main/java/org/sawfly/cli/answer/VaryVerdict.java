@@ -91,7 +91,7 @@ final class VaryVerdict {
         double one = (last().value(quantity) - first().value(quantity)) / (flown.size() - 1);
         Difference difference = new Difference(0, one, quantity.unit(), decimals);
         answer.results().section("each_step").put(quantity.key(), difference.amount(), decimals);
-        return name + " " + difference.words(direction);
+        return name + (difference.same() ? " the same" : " " + difference.words(direction));
     }
 
     private void stops(List<Limit.Passed> passed) {

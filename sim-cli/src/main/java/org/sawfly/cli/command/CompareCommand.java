@@ -98,7 +98,8 @@ final class CompareCommand implements Callable<Integer> {
         for (Map.Entry<String, List<Setting>> one : question.versions().entrySet()) {
             Scenario scenario = question.scenarios().with(one.getValue());
             first = first == null ? scenario : first;
-            Optional<TryFirst> tryFirst = versions.isEmpty() ? TryFirst.of(bench, scenario) : Optional.empty();
+            Optional<TryFirst> tryFirst =
+                    versions.isEmpty() && cutsOrGlues(one.getValue()) ? TryFirst.of(bench, scenario) : Optional.empty();
             versions.add(new Version(
                     one.getKey(),
                     changesOf(one.getValue()),
@@ -178,6 +179,11 @@ final class CompareCommand implements Callable<Integer> {
                         && !setting.path().equals("preset")
                         && !setting.path().equals("axes"))
                 .toList();
+    }
+
+    /** Whether boom or tailplane is another afterwards: what one would like a foretaste of. */
+    private static boolean cutsOrGlues(List<Setting> settings) {
+        return settings.stream().anyMatch(setting -> setting.path().matches("(boom|tailplane)\\b.*"));
     }
 
     private void draw(Workbench bench, Question question, Result today, Answer answer) {

@@ -145,6 +145,11 @@ final class VaryCommand implements Callable<Integer> {
                     Exit.WRONG_USE,
                     question.varied().size() + " quantities; at most " + MOST_AXES + " are varied together");
         }
+        long paths = question.varied().stream().map(Varied::path).distinct().count();
+        if (paths < question.varied().size()) {
+            throw new CommandException(
+                    Exit.WRONG_USE, question.varied().get(0).path() + " is varied twice; name two quantities");
+        }
         List<Axis> axes = question.varied().stream()
                 .map(one -> new Axis(one.path(), one.values()))
                 .toList();
