@@ -1,5 +1,6 @@
 package org.sawfly.aero;
 
+import org.sawfly.math.AxisPlace;
 import org.sawfly.math.CubicAxis;
 
 /**
@@ -67,94 +68,100 @@ final class CoefficientGrid {
         return new CoefficientGrid(alphas, speeds, flaps, mean);
     }
 
-    /** Fills {@code out} with the four coefficients. */
-    void at(double alpha, double place, double flap, double[] out) {
-        double a = alphas.wrap(alpha);
-        int i = alphas.cell(a);
-        int j = speeds.cell(place);
-        double r = alphas.fraction(a, i);
-        double s = speeds.fraction(place, j);
-        if (flaps.size() == 1) {
-            neutral(i, r, j, s, out);
-        } else {
-            int l = flaps.cell(flap);
-            flapped(i, r, j, s, l, flaps.fraction(flap, l), out);
+    /**
+     * What has been found for one flow: place in speed and flap angle, and the coefficients at the four angles around the last
+     * one asked for. Kept as long as neither changes, which alters no result.
+     */
+    static final class Lookup {
+        private final AxisPlace angle = new AxisPlace();
+        private final AxisPlace speed = new AxisPlace();
+        private final AxisPlace flap = new AxisPlace();
+        private final double[] around = new double[4 * CHANNELS];
+        private double speedPlace = Double.NaN;
+        private double flapAngle = Double.NaN;
+        private int blended = -1;
+    }
+
+    /** Takes place on the speed axis and flap angle. */
+    void flow(double speedPlace, double flapAngle, Lookup lookup) {
+        if (speedPlace != lookup.speedPlace) {
+            lookup.speedPlace = speedPlace;
+            lookup.blended = -1;
+            speeds.locate(speedPlace, lookup.speed);
+        }
+        if (flapAngle != lookup.flapAngle) {
+            lookup.flapAngle = flapAngle;
+            lookup.blended = -1;
+            flaps.locate(flapAngle, lookup.flap);
         }
     }
 
-    private void neutral(int i, double r, int j, double s, double[] out) {
-        double s0 = speeds.weight(j, 0, s);
-        double s1 = speeds.weight(j, 1, s);
-        double s2 = speeds.weight(j, 2, s);
-        double s3 = speeds.weight(j, 3, s);
-        int m0 = speeds.node(j, 0) * CHANNELS;
-        int m1 = speeds.node(j, 1) * CHANNELS;
-        int m2 = speeds.node(j, 2) * CHANNELS;
-        int m3 = speeds.node(j, 3) * CHANNELS;
-        int perAngle = speeds.size() * CHANNELS;
-        double lift = 0;
-        double induced = 0;
-        double profile = 0;
-        double moment = 0;
-        double[] v = values;
-        for (int b = 0; b < 4; b++) {
-            double w = alphas.weight(i, b, r);
-            int base = alphas.node(i, b) * perAngle;
-            int n0 = base + m0;
-            int n1 = base + m1;
-            int n2 = base + m2;
-            int n3 = base + m3;
-            lift += w * (s0 * v[n0] + s1 * v[n1] + s2 * v[n2] + s3 * v[n3]);
-            induced += w * (s0 * v[n0 + 1] + s1 * v[n1 + 1] + s2 * v[n2 + 1] + s3 * v[n3 + 1]);
-            profile += w * (s0 * v[n0 + 2] + s1 * v[n1 + 2] + s2 * v[n2 + 2] + s3 * v[n3 + 2]);
-            moment += w * (s0 * v[n0 + 3] + s1 * v[n1 + 3] + s2 * v[n2 + 3] + s3 * v[n3 + 3]);
+    /** Fills {@code out} with the four coefficients at an angle in the flow taken before. */
+    void at(double alpha, Lookup lookup, double[] out) {
+        AxisPlace p = lookup.angle;
+        alphas.locate(alpha, p);
+        double[] v = lookup.around;
+        if (p.cell != lookup.blended) {
+            lookup.blended = p.cell;
+            blend(p.n0, lookup, 0);
+            blend(p.n1, lookup, CHANNELS);
+            blend(p.n2, lookup, 2 * CHANNELS);
+            blend(p.n3, lookup, 3 * CHANNELS);
         }
-        out[LIFT] = lift;
-        out[INDUCED] = induced;
-        out[PROFILE] = profile;
-        out[MOMENT] = moment;
+        out[LIFT] = p.w0 * v[0] + p.w1 * v[4] + p.w2 * v[8] + p.w3 * v[12];
+        out[INDUCED] = p.w0 * v[1] + p.w1 * v[5] + p.w2 * v[9] + p.w3 * v[13];
+        out[PROFILE] = p.w0 * v[2] + p.w1 * v[6] + p.w2 * v[10] + p.w3 * v[14];
+        out[MOMENT] = p.w0 * v[3] + p.w1 * v[7] + p.w2 * v[11] + p.w3 * v[15];
     }
 
-    private void flapped(int i, double r, int j, double s, int l, double t, double[] out) {
-        double f0 = flaps.weight(l, 0, t);
-        double f1 = flaps.weight(l, 1, t);
-        double f2 = flaps.weight(l, 2, t);
-        double f3 = flaps.weight(l, 3, t);
-        int m0 = flaps.node(l, 0) * CHANNELS;
-        int m1 = flaps.node(l, 1) * CHANNELS;
-        int m2 = flaps.node(l, 2) * CHANNELS;
-        int m3 = flaps.node(l, 3) * CHANNELS;
+    /** Coefficients at one knot of the angle. */
+    private void blend(int knot, Lookup lookup, int at) {
+        AxisPlace s = lookup.speed;
+        AxisPlace f = lookup.flap;
         int perSpeed = flaps.size() * CHANNELS;
-        int perAngle = speeds.size() * perSpeed;
-        double a0 = alphas.weight(i, 0, r);
-        double a1 = alphas.weight(i, 1, r);
-        double a2 = alphas.weight(i, 2, r);
-        double a3 = alphas.weight(i, 3, r);
-        double lift = 0;
-        double induced = 0;
-        double profile = 0;
-        double moment = 0;
-        double[] v = values;
-        for (int c = 0; c < 4; c++) {
-            double third = speeds.weight(j, c, s);
-            int atSpeed = speeds.node(j, c) * perSpeed;
-            for (int b = 0; b < 4; b++) {
-                double w = third * (b == 0 ? a0 : b == 1 ? a1 : b == 2 ? a2 : a3);
-                int base = alphas.node(i, b) * perAngle + atSpeed;
-                int n0 = base + m0;
-                int n1 = base + m1;
-                int n2 = base + m2;
-                int n3 = base + m3;
-                lift += w * (f0 * v[n0] + f1 * v[n1] + f2 * v[n2] + f3 * v[n3]);
-                induced += w * (f0 * v[n0 + 1] + f1 * v[n1 + 1] + f2 * v[n2 + 1] + f3 * v[n3 + 1]);
-                profile += w * (f0 * v[n0 + 2] + f1 * v[n1 + 2] + f2 * v[n2 + 2] + f3 * v[n3 + 2]);
-                moment += w * (f0 * v[n0 + 3] + f1 * v[n1 + 3] + f2 * v[n2 + 3] + f3 * v[n3 + 3]);
-            }
+        int base = knot * speeds.size() * perSpeed;
+        double[] out = lookup.around;
+        if (flaps.size() == 1) {
+            line(base, s.n0 * CHANNELS, s.n1 * CHANNELS, s.n2 * CHANNELS, s.n3 * CHANNELS, s, 1, out, at, true);
+            return;
         }
-        out[LIFT] = lift;
-        out[INDUCED] = induced;
-        out[PROFILE] = profile;
-        out[MOMENT] = moment;
+        int m0 = f.n0 * CHANNELS;
+        int m1 = f.n1 * CHANNELS;
+        int m2 = f.n2 * CHANNELS;
+        int m3 = f.n3 * CHANNELS;
+        line(base + s.n0 * perSpeed, m0, m1, m2, m3, f, s.w0, out, at, true);
+        line(base + s.n1 * perSpeed, m0, m1, m2, m3, f, s.w1, out, at, false);
+        line(base + s.n2 * perSpeed, m0, m1, m2, m3, f, s.w2, out, at, false);
+        line(base + s.n3 * perSpeed, m0, m1, m2, m3, f, s.w3, out, at, false);
+    }
+
+    /** Four knots along one axis, times a factor, set or added. */
+    private void line(
+            int base, int m0, int m1, int m2, int m3, AxisPlace p, double factor, double[] out, int at, boolean first) {
+        double[] v = values;
+        int n0 = base + m0;
+        int n1 = base + m1;
+        int n2 = base + m2;
+        int n3 = base + m3;
+        double w0 = factor * p.w0;
+        double w1 = factor * p.w1;
+        double w2 = factor * p.w2;
+        double w3 = factor * p.w3;
+        double lift = w0 * v[n0] + w1 * v[n1] + w2 * v[n2] + w3 * v[n3];
+        double induced = w0 * v[n0 + 1] + w1 * v[n1 + 1] + w2 * v[n2 + 1] + w3 * v[n3 + 1];
+        double profile = w0 * v[n0 + 2] + w1 * v[n1 + 2] + w2 * v[n2 + 2] + w3 * v[n3 + 2];
+        double moment = w0 * v[n0 + 3] + w1 * v[n1 + 3] + w2 * v[n2 + 3] + w3 * v[n3 + 3];
+        out[at] = first ? lift : out[at] + lift;
+        out[at + 1] = first ? induced : out[at + 1] + induced;
+        out[at + 2] = first ? profile : out[at + 2] + profile;
+        out[at + 3] = first ? moment : out[at + 3] + moment;
+    }
+
+    /** Fills {@code out} with the four coefficients. */
+    private void at(double alpha, double speedPlace, double flap, double[] out) {
+        Lookup lookup = new Lookup();
+        flow(speedPlace, flap, lookup);
+        at(alpha, lookup, out);
     }
 
     /** Lift slope between -4 and 4 degrees at a speed [m/s], flap 0 [1/rad]. */

@@ -39,6 +39,7 @@ final class ElementFlow {
     private final double downZ;
     private final double axisY;
     private final double axisZ;
+    private final CoefficientGrid.Lookup lookup = new CoefficientGrid.Lookup();
     private final double[] c = new double[CoefficientGrid.CHANNELS];
     private final double[] held = new double[7];
 
@@ -138,7 +139,8 @@ final class ElementFlow {
      */
     void load(double density, double shift, double flap, double liftFactor, double extraDrag, double extraMoment) {
         alpha = angleOfFlow + shift;
-        element.table().at(alpha, speedPlace, flap, c);
+        element.table().flow(speedPlace, flap, lookup);
+        element.table().at(alpha, lookup, c);
         double half = 0.5 * density * element.area();
         double lift = half * speed3 * liftFactor * c[CoefficientGrid.LIFT];
         double induced = half * speed3 * liftFactor * inducedFactor * c[CoefficientGrid.INDUCED];

@@ -131,9 +131,8 @@ public final class CubicAxis {
 
     /** The interval in which {@code x} (wrapped) lies; the first or the last one beyond the ends. */
     public int cell(double x) {
-        double place = (x - knots[0]) * bucketsPerUnit;
-        int bucket = (int) Math.min(Math.max(place, 0), buckets.length - 1);
-        int i = buckets[bucket];
+        int bucket = (int) ((x - knots[0]) * bucketsPerUnit);
+        int i = buckets[Math.min(Math.max(bucket, 0), buckets.length - 1)];
         while (i < cells - 1 && x >= knots[i + 1]) {
             i++;
         }
@@ -146,7 +145,7 @@ public final class CubicAxis {
             return 0;
         }
         double t = (x - knots[cell]) / (knots[cell + 1] - knots[cell]);
-        return flat ? Math.min(Math.max(t, 0), 1) : t;
+        return flat && !(t >= 0 && t <= 1) ? Math.min(Math.max(t, 0), 1) : t;
     }
 
     /** Index of the {@code k}-th of the four knots that count in this cell, k = 0..3. */
@@ -162,6 +161,33 @@ public final class CubicAxis {
             return c[p] + t * (c[p + 1] + t * (c[p + 2] + t * c[p + 3]));
         }
         return beyond(p, t);
+    }
+
+    /** Finds the knots and the weights of any place. */
+    public void locate(double place, AxisPlace out) {
+        double x = wrap(place);
+        int i = cell(x);
+        double t = fraction(x, i);
+        if (i != out.cell) {
+            out.cell = i;
+            out.n0 = nodes[4 * i];
+            out.n1 = nodes[4 * i + 1];
+            out.n2 = nodes[4 * i + 2];
+            out.n3 = nodes[4 * i + 3];
+        }
+        int p = 16 * i;
+        double[] c = polynomials;
+        if (t >= 0 && t <= 1) {
+            out.w0 = c[p] + t * (c[p + 1] + t * (c[p + 2] + t * c[p + 3]));
+            out.w1 = c[p + 4] + t * (c[p + 5] + t * (c[p + 6] + t * c[p + 7]));
+            out.w2 = c[p + 8] + t * (c[p + 9] + t * (c[p + 10] + t * c[p + 11]));
+            out.w3 = c[p + 12] + t * (c[p + 13] + t * (c[p + 14] + t * c[p + 15]));
+        } else {
+            out.w0 = beyond(p, t);
+            out.w1 = beyond(p + 4, t);
+            out.w2 = beyond(p + 8, t);
+            out.w3 = beyond(p + 12, t);
+        }
     }
 
     /** The straight line through the nearer end of the cell. */
