@@ -29,6 +29,9 @@ final class CoefficientGrid {
     private final CubicAxis speeds;
     private final CubicAxis flaps;
     private final double[] values;
+    private final boolean neutral;
+    private final int perSpeed;
+    private final int speedCount;
 
     /**
      * A grid of given values.
@@ -47,6 +50,9 @@ final class CoefficientGrid {
         this.speeds = speeds;
         this.flaps = flaps;
         this.values = values.clone();
+        this.neutral = flaps.size() == 1;
+        this.perSpeed = flaps.size() * CHANNELS;
+        this.speedCount = speeds.size();
     }
 
     /**
@@ -70,9 +76,13 @@ final class CoefficientGrid {
 
     /**
      * What has been found for one flow: place in speed and flap angle, and the coefficients at the four angles around the last
-     * one asked for. Kept as long as neither changes, which alters no result.
+     * one asked for. Kept as long as neither changes. When a flap angle stays, the whole grid is brought to it. All of which
+     * alters no result.
      */
     static final class Lookup {
+        /** Flows in a row after which a flap angle is taken to stay. */
+        private static final int STAYS = 4;
+
         private final AxisPlace angle = new AxisPlace();
         private final AxisPlace speed = new AxisPlace();
         private final AxisPlace flap = new AxisPlace();
@@ -80,6 +90,8 @@ final class CoefficientGrid {
         private double speedPlace = Double.NaN;
         private double flapAngle = Double.NaN;
         private int blended = -1;
+        private int same;
+        private double[] atFlap;
     }
 
     /** Takes place on the speed axis and flap angle. */
@@ -89,10 +101,34 @@ final class CoefficientGrid {
             lookup.blended = -1;
             speeds.locate(speedPlace, lookup.speed);
         }
+        if (neutral) {
+            return;
+        }
         if (flapAngle != lookup.flapAngle) {
             lookup.flapAngle = flapAngle;
             lookup.blended = -1;
+            lookup.same = 0;
             flaps.locate(flapAngle, lookup.flap);
+        } else if (++lookup.same == Lookup.STAYS) {
+            bringToFlap(lookup);
+        }
+    }
+
+    private void bringToFlap(Lookup lookup) {
+        int nodes = values.length / perSpeed;
+        if (lookup.atFlap == null) {
+            lookup.atFlap = new double[nodes * CHANNELS];
+        }
+        AxisPlace f = lookup.flap;
+        double[] v = values;
+        for (int node = 0; node < nodes; node++) {
+            int base = node * perSpeed;
+            for (int c = 0; c < CHANNELS; c++) {
+                lookup.atFlap[node * CHANNELS + c] = f.w0 * v[base + f.n0 * CHANNELS + c]
+                        + f.w1 * v[base + f.n1 * CHANNELS + c]
+                        + f.w2 * v[base + f.n2 * CHANNELS + c]
+                        + f.w3 * v[base + f.n3 * CHANNELS + c];
+            }
         }
     }
 
@@ -117,48 +153,46 @@ final class CoefficientGrid {
     /** Coefficients at one knot of the angle. */
     private void blend(int knot, Lookup lookup, int at) {
         AxisPlace s = lookup.speed;
-        AxisPlace f = lookup.flap;
-        int perSpeed = flaps.size() * CHANNELS;
-        int base = knot * speeds.size() * perSpeed;
         double[] out = lookup.around;
-        if (flaps.size() == 1) {
-            line(base, s.n0 * CHANNELS, s.n1 * CHANNELS, s.n2 * CHANNELS, s.n3 * CHANNELS, s, 1, out, at, true);
+        if (neutral || lookup.same >= Lookup.STAYS) {
+            double[] v = neutral ? values : lookup.atFlap;
+            int base = knot * speedCount;
+            int n0 = (base + s.n0) * CHANNELS;
+            int n1 = (base + s.n1) * CHANNELS;
+            int n2 = (base + s.n2) * CHANNELS;
+            int n3 = (base + s.n3) * CHANNELS;
+            out[at] = s.w0 * v[n0] + s.w1 * v[n1] + s.w2 * v[n2] + s.w3 * v[n3];
+            out[at + 1] = s.w0 * v[n0 + 1] + s.w1 * v[n1 + 1] + s.w2 * v[n2 + 1] + s.w3 * v[n3 + 1];
+            out[at + 2] = s.w0 * v[n0 + 2] + s.w1 * v[n1 + 2] + s.w2 * v[n2 + 2] + s.w3 * v[n3 + 2];
+            out[at + 3] = s.w0 * v[n0 + 3] + s.w1 * v[n1 + 3] + s.w2 * v[n2 + 3] + s.w3 * v[n3 + 3];
             return;
         }
-        int m0 = f.n0 * CHANNELS;
-        int m1 = f.n1 * CHANNELS;
-        int m2 = f.n2 * CHANNELS;
-        int m3 = f.n3 * CHANNELS;
-        line(base + s.n0 * perSpeed, m0, m1, m2, m3, f, s.w0, out, at, true);
-        line(base + s.n1 * perSpeed, m0, m1, m2, m3, f, s.w1, out, at, false);
-        line(base + s.n2 * perSpeed, m0, m1, m2, m3, f, s.w2, out, at, false);
-        line(base + s.n3 * perSpeed, m0, m1, m2, m3, f, s.w3, out, at, false);
+        int base = knot * speedCount * perSpeed;
+        out[at] = 0;
+        out[at + 1] = 0;
+        out[at + 2] = 0;
+        out[at + 3] = 0;
+        add(base + s.n0 * perSpeed, lookup.flap, s.w0, out, at);
+        add(base + s.n1 * perSpeed, lookup.flap, s.w1, out, at);
+        add(base + s.n2 * perSpeed, lookup.flap, s.w2, out, at);
+        add(base + s.n3 * perSpeed, lookup.flap, s.w3, out, at);
     }
 
-    /** Four knots along one axis, times a factor, set or added. */
-    private void line(
-            int base, int m0, int m1, int m2, int m3, AxisPlace p, double factor, double[] out, int at, boolean first) {
+    /** Adds a share of the coefficients at one knot of angle and speed. */
+    private void add(int base, AxisPlace f, double share, double[] out, int at) {
         double[] v = values;
-        int n0 = base + m0;
-        int n1 = base + m1;
-        int n2 = base + m2;
-        int n3 = base + m3;
-        double w0 = factor * p.w0;
-        double w1 = factor * p.w1;
-        double w2 = factor * p.w2;
-        double w3 = factor * p.w3;
-        double lift = w0 * v[n0] + w1 * v[n1] + w2 * v[n2] + w3 * v[n3];
-        double induced = w0 * v[n0 + 1] + w1 * v[n1 + 1] + w2 * v[n2 + 1] + w3 * v[n3 + 1];
-        double profile = w0 * v[n0 + 2] + w1 * v[n1 + 2] + w2 * v[n2 + 2] + w3 * v[n3 + 2];
-        double moment = w0 * v[n0 + 3] + w1 * v[n1 + 3] + w2 * v[n2 + 3] + w3 * v[n3 + 3];
-        out[at] = first ? lift : out[at] + lift;
-        out[at + 1] = first ? induced : out[at + 1] + induced;
-        out[at + 2] = first ? profile : out[at + 2] + profile;
-        out[at + 3] = first ? moment : out[at + 3] + moment;
+        int n0 = base + f.n0 * CHANNELS;
+        int n1 = base + f.n1 * CHANNELS;
+        int n2 = base + f.n2 * CHANNELS;
+        int n3 = base + f.n3 * CHANNELS;
+        out[at] += share * (f.w0 * v[n0] + f.w1 * v[n1] + f.w2 * v[n2] + f.w3 * v[n3]);
+        out[at + 1] += share * (f.w0 * v[n0 + 1] + f.w1 * v[n1 + 1] + f.w2 * v[n2 + 1] + f.w3 * v[n3 + 1]);
+        out[at + 2] += share * (f.w0 * v[n0 + 2] + f.w1 * v[n1 + 2] + f.w2 * v[n2 + 2] + f.w3 * v[n3 + 2]);
+        out[at + 3] += share * (f.w0 * v[n0 + 3] + f.w1 * v[n1 + 3] + f.w2 * v[n2 + 3] + f.w3 * v[n3 + 3]);
     }
 
     /** Fills {@code out} with the four coefficients. */
-    private void at(double alpha, double speedPlace, double flap, double[] out) {
+    void at(double alpha, double speedPlace, double flap, double[] out) {
         Lookup lookup = new Lookup();
         flow(speedPlace, flap, lookup);
         at(alpha, lookup, out);

@@ -1,7 +1,7 @@
 package org.sawfly.aero;
 
+import org.sawfly.math.AxisPlace;
 import org.sawfly.math.CubicAxis;
-import org.sawfly.math.CubicGrid3;
 import org.sawfly.section.Section;
 
 /**
@@ -34,14 +34,12 @@ final class FlapShift {
     private final CubicAxis flaps;
     private final CubicAxis speeds;
     private final double[] values;
-    private final CubicGrid3 grid;
 
     private FlapShift(boolean whole, CubicAxis flaps, CubicAxis speeds, double[] values) {
         this.whole = whole;
         this.flaps = flaps;
         this.speeds = speeds;
         this.values = values;
-        this.grid = new CubicGrid3(flaps, speeds, CubicAxis.of(CubicAxis.Ends.FLAT, 0), CHANNELS, values);
     }
 
     /**
@@ -100,14 +98,41 @@ final class FlapShift {
         return SLOWEST * Math.pow(STEP, j);
     }
 
+    /** Places found for one flow; scratch. */
+    static final class Lookup {
+        private final AxisPlace flap = new AxisPlace();
+        private final AxisPlace speed = new AxisPlace();
+    }
+
     /** Fills {@code out} with shift [rad], drag and moment added [1]; a neutral flap, which is a knot, adds nothing. */
-    void at(double flap, double speedPlace, double[] out) {
+    void at(double flap, double speedPlace, Lookup lookup, double[] out) {
         if (whole || flap == 0) {
             out[ANGLE] = flap;
             out[DRAG] = 0;
             out[MOMENT] = 0;
-        } else {
-            grid.at(flap, speedPlace, 0, out);
+            return;
         }
+        AxisPlace f = lookup.flap;
+        AxisPlace s = lookup.speed;
+        flaps.locate(flap, f);
+        speeds.locate(speedPlace, s);
+        int n0 = f.n0 * SPEEDS;
+        int n1 = f.n1 * SPEEDS;
+        int n2 = f.n2 * SPEEDS;
+        int n3 = f.n3 * SPEEDS;
+        for (int c = 0; c < CHANNELS; c++) {
+            out[c] = f.w0 * atFlap(n0, s, c)
+                    + f.w1 * atFlap(n1, s, c)
+                    + f.w2 * atFlap(n2, s, c)
+                    + f.w3 * atFlap(n3, s, c);
+        }
+    }
+
+    private double atFlap(int row, AxisPlace s, int c) {
+        double[] v = values;
+        return s.w0 * v[(row + s.n0) * CHANNELS + c]
+                + s.w1 * v[(row + s.n1) * CHANNELS + c]
+                + s.w2 * v[(row + s.n2) * CHANNELS + c]
+                + s.w3 * v[(row + s.n3) * CHANNELS + c];
     }
 }

@@ -20,6 +20,7 @@ final class TailFlow {
 
     final ElementFlow flow;
     private final Tail tail;
+    private final FlapShift.Lookup lookup = new FlapShift.Lookup();
     private final double[] shift = new double[FlapShift.CHANNELS];
     private double incidence;
 
@@ -42,7 +43,7 @@ final class TailFlow {
     void solve(
             Motion m, double flap, double viscosityRatio, double restAcceleration, double perForce, double perMoment) {
         flow.flow(m, viscosityRatio);
-        tail.flap().at(flap, flow.speedPlace(), shift);
+        tail.flap().at(flap, flow.speedPlace(), lookup, shift);
         incidence = tail.incidence() + shift[FlapShift.ANGLE];
         BoomFlex flex = tail.flex();
         double forceSlope = flex.force() - flex.inertia() * perForce;

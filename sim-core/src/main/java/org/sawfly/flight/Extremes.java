@@ -19,6 +19,8 @@ final class Extremes implements StepWatcher {
     static final double WING_STALL = 0.2094;
 
     private static final int PIECES = 4;
+    /** Loads, which cost as much as a step's stage, are looked at every so many pieces. */
+    private static final int LOADS_EVERY = 2;
     /** Loads and the fin are watched this long after release [s]. */
     private static final double EARLY = 1.2;
     /** The swing is looked for this long after release [s]. */
@@ -41,6 +43,8 @@ final class Extremes implements StepWatcher {
     private double stalledSince = Double.NaN;
     private double longestStall;
     private double lastTime = Double.NaN;
+    private double lastLoads = Double.NaN;
+    private double lastBeyond;
 
     /**
      * For one flight.
@@ -57,14 +61,14 @@ final class Extremes implements StepWatcher {
     public void watch(Step step) {
         double span = step.end() - step.start();
         if (Double.isNaN(lastTime)) {
-            look(step, step.start());
+            look(step, step.start(), true);
         }
         for (int i = 1; i <= PIECES; i++) {
-            look(step, i == PIECES ? step.end() : step.start() + span * i / PIECES);
+            look(step, i == PIECES ? step.end() : step.start() + span * i / PIECES, i % LOADS_EVERY == 0);
         }
     }
 
-    private void look(Step step, double t) {
+    private void look(Step step, double t, boolean atLoads) {
         step.at(t, state);
         Motion motion = body.motionAt(t, state);
         double alpha = Kinematics.alpha(motion);
@@ -77,15 +81,26 @@ final class Extremes implements StepWatcher {
                 back.add(t, -hand * beta);
             }
         }
-        if (t <= EARLY) {
+        if (atLoads && t <= EARLY) {
             Loads loads = body.loadsAt(t, state);
             load.add(t, Math.abs(loads.fz) / (mass * Standard.GRAVITY));
-            if (Math.abs(loads.finAngle) > Swing.FIN_STALL && !Double.isNaN(lastTime)) {
-                finStalled += t - lastTime;
-            }
+            watchFin(t, Math.abs(loads.finAngle) - Swing.FIN_STALL);
         }
         watchTop(step, t);
         lastTime = t;
+    }
+
+    /** Adds the time beyond the fin's stall since the last look, the angle taken to change evenly between looks. */
+    private void watchFin(double t, double beyond) {
+        if (!Double.isNaN(lastLoads)) {
+            double before = Math.max(lastBeyond, 0);
+            double after = Math.max(beyond, 0);
+            double all = Math.abs(lastBeyond) + Math.abs(beyond);
+            double share = lastBeyond * beyond > 0 || all == 0 ? (beyond > 0 ? 1 : 0) : (before + after) / all;
+            finStalled += share * (t - lastLoads);
+        }
+        lastLoads = t;
+        lastBeyond = beyond;
     }
 
     private void watchStall(double t, double alpha, double speed) {

@@ -118,13 +118,15 @@ final class ReleaseSolver {
         double weight = craft.mass().mass() * Standard.GRAVITY * Math.cos(launch.releaseClimb());
         double low = -0.15;
         double high = 0.14;
-        if (liftAt(speed, high, beta) < weight) {
+        double most = liftAt(speed, high, beta) - weight;
+        if (most < 0) {
             return high;
         }
-        if (liftAt(speed, low, beta) > weight) {
+        double least = liftAt(speed, low, beta) - weight;
+        if (least > 0) {
             return low;
         }
-        return Roots.between(a -> liftAt(speed, a, beta) - weight, low, high, 1e-12);
+        return Roots.between(a -> liftAt(speed, a, beta) - weight, low, least, high, most, 1e-12);
     }
 
     private double liftAt(double speed, double alpha, double beta) {
@@ -137,10 +139,12 @@ final class ReleaseSolver {
     /** The angle lambda - mu of the nose outward of the path at the CG [rad]. */
     private double noseOutward(double rate, double speed, double alpha) {
         double limit = 0.7;
-        if (imbalance(-limit, rate, speed, alpha) * imbalance(limit, rate, speed, alpha) > 0) {
+        double least = imbalance(-limit, rate, speed, alpha);
+        double most = imbalance(limit, rate, speed, alpha);
+        if (least * most > 0) {
             return 0;
         }
-        double trail = Roots.between(t -> imbalance(t, rate, speed, alpha), -limit, limit, 1e-12);
+        double trail = Roots.between(t -> imbalance(t, rate, speed, alpha), -limit, least, limit, most, 1e-12);
         return outwardOf(trail);
     }
 

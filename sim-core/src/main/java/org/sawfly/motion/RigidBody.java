@@ -1,5 +1,6 @@
 package org.sawfly.motion;
 
+import java.util.Arrays;
 import org.sawfly.aero.AeroEvaluator;
 import org.sawfly.aero.AeroModel;
 import org.sawfly.aero.Loads;
@@ -55,6 +56,11 @@ public final class RigidBody implements Equations {
     private final double[] push = new double[ORDER];
     private final double[] change = new double[ORDER];
     private final double[] commands = new double[StateLayout.SERVOS];
+    /** What the loads of the last derivatives belong to: those at the end of a step are often asked for again. */
+    private final double[] loadedState = new double[StateLayout.SIZE];
+
+    private double loadedTime = Double.NaN;
+    private final Loads asked = new Loads();
     private double windX;
     private double windY;
     private double windZ;
@@ -122,6 +128,8 @@ public final class RigidBody implements Equations {
     public void derivatives(double t, double[] state, double[] rates) {
         look(t, state);
         aero.evaluate(motion, loads);
+        loadedTime = t;
+        System.arraycopy(state, 0, loadedState, 0, loadedState.length);
         controls.command(t, state, motion, commands);
         double u = state[StateLayout.U];
         double v = state[StateLayout.V];
@@ -270,8 +278,11 @@ public final class RigidBody implements Equations {
     /** What the air does in a state; the object is this body's own and holds until the next call. */
     public Loads loadsAt(double t, double[] state) {
         look(t, state);
-        aero.evaluate(motion, loads);
-        return loads;
+        if (t == loadedTime && Arrays.equals(state, loadedState)) {
+            return loads;
+        }
+        aero.evaluate(motion, asked);
+        return asked;
     }
 
     /** Lag state the downwash settles at in the motion of a state [m/s]. */
