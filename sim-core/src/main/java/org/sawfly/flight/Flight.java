@@ -153,6 +153,9 @@ public final class Flight {
     }
 
     private boolean pushOver() {
+        if (extremes.longestStall() > LONG_STALL) {
+            return fail(Ended.STALLED);
+        }
         pushTime = time;
         pilot.pushOver(time);
         extremes.forgetStalls();
@@ -228,7 +231,20 @@ public final class Flight {
                 top.height() + (top.speed() * top.speed() - trimmed.speed() * trimmed.speed()) / (2 * Standard.GRAVITY);
         double straight = top.time() + height / trimmed.sink();
         double circling = top.time() + height / (trimmed.sink() * Settled.CIRCLING);
-        return new Settled(height, atTop - height, looksSettled(), straight, circling);
+        return new Settled(height, atTop - height, looksSettled() || settlesLater(), straight, circling);
+    }
+
+    /** Looks once more after {@link #GLIDE_TIME} more; nothing but the tick depends on it. */
+    private boolean settlesLater() {
+        double end = time + GLIDE_TIME;
+        body.settle(time, state);
+        time = integrator
+                .run(body, time, state, end - LOOK_TIME, dangers.events(), List.of())
+                .time();
+        lookedAt = energyHeight();
+        Stop stop = integrator.run(body, time, state, end, dangers.events(), List.of());
+        time = stop.time();
+        return stop.event() == Stop.AT_END && looksSettled();
     }
 
     /** Energy height falls at the trimmed sink within 0.15 m/s, alpha within 3 and beta within 5 degrees. */

@@ -162,6 +162,27 @@ class FlightTest {
         }
     }
 
+    /** A push-over so late that the glider stalls at the top is not settled after the usual time, but is 5 s later. */
+    @Test
+    void theTickIsGivenASecondLook() {
+        Launch plain = Demo.launch(Hand.RIGHT, Demo.CALM);
+        Launch late = new Launch(
+                plain.name(),
+                plain.thrower(),
+                plain.preset(),
+                plain.climbAngle(),
+                new PushOver(Double.NaN, 2.9),
+                plain.releaseHeight(),
+                plain.releaseClimb(),
+                plain.weather());
+        Outcome outcome = Flight.fly(Demo.plan(Demo.craft(), late, 33, 0, Axes.PITCH));
+        assertThat(outcome.stalledAtTop()).isTrue();
+        assertThat(outcome.ended()).isEqualTo(Ended.SETTLED);
+        assertThat(outcome.settled().ticked()).isTrue();
+        assertThat(outcome.settled().height())
+                .isLessThan(fly(33, 0, Axes.PITCH).settled().height() - 0.3);
+    }
+
     @Test
     void droppedGliderHitsTheGround() {
         assertThat(fly(0, 0, Axes.PITCH).ended()).isEqualTo(Ended.GROUND);
