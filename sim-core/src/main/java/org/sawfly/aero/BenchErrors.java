@@ -29,6 +29,18 @@ public record BenchErrors(
     /** Built squarely. */
     public static final BenchErrors NONE = new BenchErrors(0, 0, 0, 0, 0, 0, 0);
 
+    /** Both together. */
+    public BenchErrors plus(BenchErrors o) {
+        return new BenchErrors(
+                tailplaneIncidence + o.tailplaneIncidence,
+                tailplaneTilt + o.tailplaneTilt,
+                tailplaneSkew + o.tailplaneSkew,
+                finTilt + o.finTilt,
+                finSkew + o.finSkew,
+                wingTwist + o.wingTwist,
+                boomSkew + o.boomSkew);
+    }
+
     /** A direction turned about x, right side down positive. */
     static Vec3 rolled(Vec3 direction, double angle) {
         if (angle == 0) {

@@ -35,4 +35,10 @@ public record Corrections(
 
     /** No correction. */
     public static final Corrections NONE = new Corrections(DragFactors.NONE, 1, 1, 1, 1, 1, 0);
+
+    /** The same of a glider that was not built squarely. */
+    public Corrections withBench(BenchErrors errors) {
+        return new Corrections(
+                drag, tailSlope, finBeyondStall, downwash, boomStiffness, yawInertia, neutralPointBack, errors);
+    }
 }

@@ -11,7 +11,7 @@ import java.util.Set;
  * @param glider  laid over the glider file
  * @param launch  laid over the launch file
  * @param options cut, rebalance, preset rule, axes
- * @param design  cut length, scaled tails, wanted CG
+ * @param design  cut, splice and wrap of the boom, scaled tails, wanted CG
  */
 record Change(Node.Keys glider, Node.Keys launch, Node.Keys options, Node.Keys design) {
     static final Set<String> OPTIONS = Set.of("cut", "rebalance", "axes");
@@ -19,6 +19,8 @@ record Change(Node.Keys glider, Node.Keys launch, Node.Keys options, Node.Keys d
             Set.of("thrower", "preset", "climb_deg", "push_over", "push_over_at_s", "release", "air");
     private static final List<List<String>> DESIGN = List.of(
             List.of("boom", "cut_mm"),
+            List.of("boom", "splice"),
+            List.of("boom", "wrap"),
             List.of("tailplane", "scale_area"),
             List.of("fin", "scale_area"),
             List.of("ready_to_fly", "cg_mm"));

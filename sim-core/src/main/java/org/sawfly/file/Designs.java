@@ -4,6 +4,7 @@ import static org.sawfly.file.Bounds.between;
 
 import java.util.OptionalDouble;
 import org.sawfly.glider.BoomReplacement;
+import org.sawfly.glider.DesignChange;
 import org.sawfly.glider.DesignException;
 import org.sawfly.glider.FinScale;
 import org.sawfly.glider.Glider;
@@ -13,22 +14,44 @@ import org.sawfly.glider.TailplaneScale;
 /**
  * Changes of the airframe that move other things along.
  *
- * @param cut       length cut off the boom [m]
+ * @param boom      what is done to the boom
  * @param tailplane new area over old area of the tailplane [1]
  * @param fin       new area over old area of the fin [1]
  * @param cg        wanted balance point behind the wing's root leading edge [m]; NaN when none
  * @param in        where it stands
  */
-record Designs(double cut, double tailplane, double fin, double cg, In in) {
+record Designs(Mended boom, double tailplane, double fin, double cg, In in) {
     private static final Bounds FACTOR = between(0.1, 5).usually(0.5, 1.6);
+
+    /**
+     * What is done to the boom.
+     *
+     * @param cut    length cut off [m]
+     * @param splice null for none
+     * @param wrap   null for none
+     */
+    record Mended(double cut, DesignChange splice, DesignChange wrap) {
+        static Mended read(In in) {
+            return new Mended(
+                    in.neutral("cut_mm", between(0, 2000).usually(0, 250), 0, "piece cut off, not the length left"),
+                    in.optionalMap("splice", "sawn through and joined by a sleeve", StockReader::splice),
+                    in.optionalMap("wrap", "wrapped or plugged, the boom left whole", StockReader::wrap));
+        }
+
+        boolean any() {
+            return cut > 0 || splice != null || wrap != null;
+        }
+
+        Glider apply(Glider before, Options.Cut how) {
+            Glider glider = splice == null ? before : splice.apply(before);
+            glider = wrap == null ? glider : wrap.apply(glider);
+            return how.of(cut).apply(glider);
+        }
+    }
 
     static Designs read(In in) {
         return new Designs(
-                in.map(
-                        "boom",
-                        "the boom",
-                        b -> b.neutral(
-                                "cut_mm", between(0, 2000).usually(0, 250), 0, "piece cut off, not the length left")),
+                in.map("boom", "the boom", Mended::read),
                 in.map("tailplane", "the tailplane", t -> t.neutral("scale_area", FACTOR, 1, "new area over old")),
                 in.map("fin", "the fin", f -> f.neutral("scale_area", FACTOR, 1, "new area over old")),
                 in.map(
@@ -65,17 +88,18 @@ record Designs(double cut, double tailplane, double fin, double cg, In in) {
             if (fin != 1) {
                 glider = new FinScale(fin, given(read.fin().mass(), today.fin().mass())).apply(glider);
             }
-            return how.of(cut).apply(glider);
+            return boom.apply(glider, how);
         } catch (DesignException e) {
-            Place place = cut > 0 ? in.place("boom") : file.place("boom");
-            file.reading().problems().add(place, cut > 0 ? "boom.cut_mm" : "boom", e.getMessage(), notTheRest(read));
+            Place place = boom.any() ? in.place("boom") : file.place("boom");
+            String path = boom.cut() > 0 ? "boom.cut_mm" : "boom";
+            file.reading().problems().add(place, path, e.getMessage(), notTheRest(read));
             return read;
         }
     }
 
     /** A guess at what a long cut may be. */
     private String notTheRest(Glider read) {
-        boolean most = cut > 0.5 * (read.boom().frontX() - read.boom().endX());
+        boolean most = boom.cut() > 0.5 * (read.boom().frontX() - read.boom().endX());
         return most ? "boom.cut_mm is the piece that comes off, not the length that stays" : "";
     }
 

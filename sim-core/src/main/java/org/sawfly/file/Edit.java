@@ -11,6 +11,7 @@ final class Edit {
     private static final List<Set<String>> EITHER = List.of(
             Set.of("ahead_mm", "behind_mm"),
             Set.of("mass_g", "g_per_m"),
+            Set.of("bend_test", "specific_modulus_MNm_per_kg"),
             Set.of("dihedral_deg", "other_tip_up_mm"),
             Set.of("usual_height_m", "release_speed_mps"),
             Set.of("first_swing_deg", "release_turns_per_s"),
@@ -79,6 +80,11 @@ final class Edit {
 
     private static Node.Keys withoutRivals(Node.Keys base, String key, Node.Keys top) {
         Node.Keys result = base;
+        String inDegrees = key.endsWith("_mm") ? key.substring(0, key.length() - 2) + "deg" : key;
+        String inMillimetres = key.endsWith("_deg") ? key.substring(0, key.length() - 3) + "mm" : key;
+        for (String rival : new String[] {inDegrees, inMillimetres}) {
+            result = rival.equals(key) || top.entries().containsKey(rival) ? result : result.without(rival);
+        }
         for (Set<String> group : EITHER) {
             if (group.contains(key)) {
                 for (String rival : group) {

@@ -99,7 +99,8 @@ final class GliderReader {
         Map<Bifilar.Axis, SwingReader.Read> swings = SwingReader.read(in);
         Seen seen = Seen.read(in);
         GlideSettings settings = settings(in);
-        Corrections corrections = CorrectionReader.read(in);
+        Corrections square = CorrectionReader.read(in);
+        BenchReader bench = BenchReader.read(in);
 
         Part now = lead.part(Double.isNaN(lead.mass()) ? 0 : lead.mass());
         Glider glider = new Glider(name, wing.wing(), tailplane, fin, boom, pod, parts, now, Correction.NONE);
@@ -117,10 +118,11 @@ final class GliderReader {
         double decalage = Double.NaN;
         if (!measured[0]) {
             decalage = held == null || Double.isNaN(held.decalage())
-                    ? decalage(in, glider, corrections, settings)
+                    ? decalage(in, glider, square, settings)
                     : held.decalage();
             glider = withDecalage(glider, decalage);
         }
+        Corrections corrections = square.withBench(bench.of(glider));
         Held resolved = new Held(glider.noseLead().mass(), glider.correction(), decalage);
         return new Read(glider, resolved, balance, corrections, settings, seen);
     }

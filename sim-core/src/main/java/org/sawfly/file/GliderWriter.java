@@ -6,8 +6,10 @@ import java.util.Locale;
 import java.util.Map;
 import org.sawfly.air.Standard;
 import org.sawfly.glider.Boom;
+import org.sawfly.glider.BoomBuild;
 import org.sawfly.glider.BoomHole;
 import org.sawfly.glider.BoomStiffness;
+import org.sawfly.glider.BoomWall;
 import org.sawfly.glider.Fin;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.Hand;
@@ -26,7 +28,7 @@ import org.sawfly.quantity.Unit;
  * settings, doubts about the model - stands as in the file it came from.
  */
 final class GliderWriter {
-    private static final String[] KEPT = {"glide_settings", "correction", "seen_in_flight"};
+    private static final String[] KEPT = {"glide_settings", "correction", "bench", "seen_in_flight"};
 
     private final StringBuilder text = new StringBuilder();
     private final Node.Keys from;
@@ -129,6 +131,44 @@ final class GliderWriter {
             line("    " + quoted(entry.getKey()) + ": {" + number("behind_mm", -hole.x()) + ", "
                     + number("diameter_mm", hole.diameter()) + ", side: " + word(hole.side()) + "}");
         }
+        build(boom.build());
+    }
+
+    private void build(BoomBuild build) {
+        BoomWall wall = build.wall();
+        if (!wall.equals(BoomWall.USUAL)) {
+            line("  wall:");
+            if (!Double.isNaN(wall.thickness())) {
+                line("    " + number("thickness_mm", wall.thickness()));
+            }
+            line("    " + number("density_kg_per_m3", wall.density()));
+            line("    " + number("modulus_around_GPa", wall.around()));
+            line("    " + number("shear_modulus_GPa", wall.shear()));
+            line("    " + number("contraction", wall.poisson()));
+            line("    " + number("tension_MPa", wall.strength().tension()));
+            line("    " + number("compression_MPa", wall.strength().compression()));
+            line("    " + number("shear_MPa", wall.strength().shear()));
+            line("    strength_from: " + quoted(wall.strength().source()));
+        }
+        if (!build.slots().isEmpty()) {
+            line("  slots:");
+        }
+        build.slots()
+                .forEach((name, slot) -> line("    " + quoted(name) + ": {" + extent(slot.frontX(), slot.endX()) + ", "
+                        + number("width_mm", slot.width()) + ", side: " + word(slot.side()) + "}"));
+        if (!build.sleeves().isEmpty()) {
+            line("  sleeves:");
+        }
+        build.sleeves().forEach((name, sleeve) -> {
+            String parted = Double.isNaN(sleeve.cutX()) ? "" : number("parted_behind_mm", -sleeve.cutX()) + ", ";
+            line("    " + quoted(name) + ": {fit: " + word(sleeve.fit()) + ", "
+                    + extent(sleeve.frontX(), sleeve.endX()) + ", " + parted + number("wall_mm", sleeve.wall()) + ", "
+                    + number("modulus_GPa", sleeve.modulus()) + ", " + number("strength_MPa", sleeve.strength()) + "}");
+        });
+    }
+
+    private static String extent(double frontX, double endX) {
+        return number("from_behind_mm", -frontX) + ", " + number("to_behind_mm", -endX);
     }
 
     private void pod(Pod pod) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.sawfly.air.Standard;
 import org.sawfly.glider.Boom;
+import org.sawfly.glider.BoomBuild;
 import org.sawfly.glider.BoomHole;
 import org.sawfly.glider.BoomStiffness;
 import org.sawfly.glider.Pod;
@@ -58,6 +59,7 @@ final class HullReader {
                         -hole.number("behind_mm", between(0, 3000), 585, "behind the wing's root leading edge"),
                         hole.number("diameter_mm", above(0, 30).usually(0.5, 8), 2, "of the hole"),
                         hole.choice("side", List.of(BoomHole.Side.values()), BoomHole.Side.TOP, "side of the boom")));
+        BoomBuild build = BoomBuildReader.read(in);
 
         double trailing = Math.max(0, rootChord - BEFORE_TRAILING_EDGE);
         front = in.orAssume(
@@ -98,7 +100,8 @@ final class HullReader {
             stiffness = new BoomStiffness.OfMaterial(55e6);
         }
         checkHoles(in, holes, front, end);
-        return new Boom(mass, -front, -end, z, frontDiameter, endDiameter, stiffness, holes);
+        BoomBuildReader.check(in, build, front, end);
+        return new Boom(mass, -front, -end, z, frontDiameter, endDiameter, stiffness, holes, build);
     }
 
     private static BoomStiffness bendTest(In in) {

@@ -37,7 +37,21 @@ public record SleeveStock(
                 + density
                         * (front - end)
                         * BoomTube.of(boom).section(sleeve, middle).area();
-        Glider after = before.withBoom(boom.withSleeve(free, sleeve));
+        Glider after = before.withBoom((sleeve.length() == 0 ? boom : known(boom)).withSleeve(free, sleeve));
         return mass == 0 ? after : after.withPart(free, Part.fixed(mass, new Vec3(middle, 0, boom.z())));
+    }
+
+    /** The tube as stiff as it is: its bend test was made without what is added now. */
+    private static Boom known(Boom boom) {
+        return new Boom(
+                boom.mass(),
+                boom.frontX(),
+                boom.endX(),
+                boom.z(),
+                boom.frontDiameter(),
+                boom.endDiameter(),
+                new BoomStiffness.OfMaterial(BoomTube.of(boom).specificModulus()),
+                boom.holes(),
+                boom.build());
     }
 }

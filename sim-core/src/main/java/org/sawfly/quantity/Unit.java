@@ -30,6 +30,8 @@ public enum Unit {
     NEWTON_SQUARE_METRE("Nm2", "N m2", 1),
     KILOGRAM_SQUARE_METRE("kgm2", "kg m2", 1),
     KILOGRAM_PER_CUBIC_METRE("kg_per_m3", "kg/m3", 1),
+    MEGAPASCAL("MPa", "MPa", 1e6),
+    GIGAPASCAL("GPa", "GPa", 1e9),
     SPECIFIC_MODULUS("MNm_per_kg", "MN m/kg", 1e6),
     JOULE("J", "J", 1),
     CELSIUS("c", "C", 1, 273.15),

@@ -32,6 +32,17 @@ public enum BenchError {
         return words;
     }
 
+    /** Where the ruler is laid. */
+    public String ruler() {
+        return switch (this) {
+            case TAILPLANE_INCIDENCE, FIN_SKEW, WING_TWIST -> "over the root chord";
+            case TAILPLANE_TILT -> "at its tip";
+            case TAILPLANE_SKEW -> "at its tip, along the boom";
+            case FIN_TILT -> "at its top";
+            case BOOM_SKEW -> "at its end";
+        };
+    }
+
     /** This error alone, by an angle [rad]. */
     public BenchErrors of(double angle) {
         return switch (this) {

@@ -48,16 +48,7 @@ public record Tolerance(BenchError error, double angle, double height, double si
 
     private static Built built(Workbench bench, Scenario scenario, Result result, BenchErrors errors) {
         FlightPlan plan = result.plan();
-        Corrections c = scenario.corrections();
-        Corrections crooked = new Corrections(
-                c.drag(),
-                c.tailSlope(),
-                c.finBeyondStall(),
-                c.downwash(),
-                c.boomStiffness(),
-                c.yawInertia(),
-                c.neutralPointBack(),
-                errors);
+        Corrections crooked = scenario.corrections().withBench(errors);
         Air air = plan.launch().weather().ground();
         Craft craft = Craft.of(plan.craft().glider(), crooked, bench.models(), scenario.settings(), air);
         Outcome outcome = Flight.fly(new FlightPlan(

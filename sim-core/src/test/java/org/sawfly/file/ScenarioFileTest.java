@@ -3,25 +3,38 @@ package org.sawfly.file;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.sawfly.aero.BenchErrors;
 import org.sawfly.flight.PresetRule;
 import org.sawfly.flight.Scenario;
 import org.sawfly.glider.BoomCut;
+import org.sawfly.glider.BoomSleeve;
+import org.sawfly.glider.BoomSplice;
+import org.sawfly.glider.BoomTube;
+import org.sawfly.glider.BoomWrap;
 import org.sawfly.glider.CgSetting.Means;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.RebalanceRule.Keep;
+import org.sawfly.glider.SleeveStock;
 import org.sawfly.study.Setting;
 
 class ScenarioFileTest {
     private static final Path SCENARIOS = Path.of("../scenarios");
     private static final ScenarioFile PLOVER =
             ScenarioFile.open(SCENARIOS.resolve("plover.yaml"), SCENARIOS.resolve("club.yaml"));
+
+    @TempDir
+    private Path folder;
 
     @Test
     void todayWithoutSettingsIsTheGliderOfTheFile() {
@@ -50,6 +63,57 @@ class ScenarioFileTest {
         Glider cut = with("boom.cut_mm=40", "cut.at=middle", "cut.behind_mm=430", "cut.joint_g=2")
                 .glider();
         assertThat(cut).isEqualTo(new BoomCut(BoomCut.Where.MIDDLE, -0.43, 0.04, 0.002, true).apply(PLOVER.today()));
+    }
+
+    @Test
+    void mendsTheBoomAsTheGliderPackageDoes() {
+        Glider spliced = with("boom.splice.behind_mm=430", "boom.splice.takes_out_mm=20", "boom.splice.glue_g=0.3")
+                .glider();
+        SleeveStock plug = new SleeveStock(BoomSleeve.Fit.INSIDE, 0.08, 0.0005, 1550, 80e9, 400e6);
+        assertThat(spliced).isEqualTo(new BoomSplice(-0.43, 0.02, plug, 0.0003).apply(PLOVER.today()));
+        Glider wrapped = with("boom.wrap={behind_mm: 585, length_mm: 60}").glider();
+        SleeveStock cloth = new SleeveStock(BoomSleeve.Fit.OUTSIDE, 0.06, 0.0002, 1550, 40e9, 250e6);
+        assertThat(wrapped).isEqualTo(new BoomWrap(-0.585, cloth, 0.0002).apply(PLOVER.today()));
+        assertThat(BoomTube.of(wrapped.boom()).deflectionOfForce(-0.168, -0.663, -0.663))
+                .as("a bend test without the wrap says nothing against it")
+                .isLessThan(BoomTube.of(PLOVER.today().boom()).deflectionOfForce(-0.168, -0.663, -0.663));
+    }
+
+    @Test
+    void aNewBoomNeedsNoBendTest() {
+        Glider other =
+                with("boom={mass_g: 16, specific_modulus_MNm_per_kg: 75}").glider();
+        assertThat(BoomTube.of(other.boom()).specificModulus()).isCloseTo(75e6, within(1e-3));
+    }
+
+    @Test
+    void aMendedBoomIsWrittenAndReadBack() throws IOException {
+        List<Setting> settings = List.of(
+                new Setting("boom.splice", "{behind_mm: 430, takes_out_mm: 20}"),
+                new Setting(
+                        "boom.slots", "{rudder: {from_behind_mm: 600, to_behind_mm: 612, width_mm: 2, side: left}}"),
+                new Setting("boom.wall", "{thickness_mm: 0.3, tension_MPa: 700, compression_MPa: 550, shear_MPa: 35}"));
+        Glider mended = PLOVER.with(settings).glider();
+        Path file = folder.resolve("mended.yaml");
+        Files.writeString(file, PLOVER.written(settings, mended, "mended"));
+        Glider back = ScenarioFile.open(file, null).today();
+        assertThat(back.boom().build().slots().keySet()).containsExactly("rudder");
+        assertThat(back.boom().build().wall()).isEqualTo(mended.boom().build().wall());
+        assertThat(BoomTube.of(back.boom()).deflectionOfForce(-0.168, -0.643, -0.643))
+                .isCloseTo(
+                        BoomTube.of(mended.boom()).deflectionOfForce(-0.168, -0.643, -0.643), withinPercentage(1e-7));
+    }
+
+    @Test
+    void benchErrorsComeInDegreesOrOnTheRuler() {
+        BenchErrors square = PLOVER.with(List.of()).corrections().bench();
+        assertThat(square).isEqualTo(BenchErrors.NONE);
+        BenchErrors angle = with("bench.fin_skew_deg=0.5").corrections().bench();
+        assertThat(angle.finSkew()).isCloseTo(Math.toRadians(0.5), within(1e-12));
+        BenchErrors ruler = with("bench.fin_skew_deg=0.5", "bench.fin_skew_mm=-1")
+                .corrections()
+                .bench();
+        assertThat(ruler.finSkew()).as("1 mm over the root chord of 72").isCloseTo(-1 / 72.0, within(1e-12));
     }
 
     @Test
