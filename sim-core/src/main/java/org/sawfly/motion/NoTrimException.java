@@ -11,7 +11,7 @@ public final class NoTrimException extends RuntimeException {
         /** The drag at this speed is more than the weight: even a dive is slower. */
         TOO_FAST("the drag is more than the weight"),
         /** The moments do not balance within the elevator's travel. */
-        NOT_ENOUGH_ELEVATOR("the elevator's travel does not balance the moments"),
+        NOT_ENOUGH_ELEVATOR("the elevator does not reach far enough to hold the nose there"),
         /** A solution is bracketed but could not be refined. */
         NOT_CONVERGED("the search for the glide did not settle");
 
@@ -28,7 +28,7 @@ public final class NoTrimException extends RuntimeException {
      * Made for a reason.
      *
      * @param reason why
-     * @param asked the speed or lift coefficient asked for, in words
+     * @param asked the speed asked for, in words
      */
     public NoTrimException(Reason reason, String asked) {
         super("no steady glide at " + asked + ": " + reason.words);

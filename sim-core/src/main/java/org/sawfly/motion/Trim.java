@@ -65,7 +65,7 @@ public final class Trim {
         if (!(speed > 0) || speed > 1000) {
             throw new IllegalArgumentException("a glide needs a speed above 0 m/s, not " + speed);
         }
-        return solve(camberAngle, Double.NaN, speed, 3, speed + " m/s");
+        return solve(camberAngle, Double.NaN, speed, 3, tenths(speed) + " m/s");
     }
 
     /**
@@ -80,7 +80,7 @@ public final class Trim {
             throw new IllegalArgumentException("a glide needs a lift coefficient above 0, not " + liftCoefficient);
         }
         double speed = Math.sqrt(2 * weight() / (air.density * model.reference().area() * liftCoefficient));
-        return solve(camberAngle, liftCoefficient, speed, 4, "lift coefficient " + liftCoefficient);
+        return solve(camberAngle, liftCoefficient, speed, 4, "about " + tenths(speed) + " m/s");
     }
 
     /**
@@ -94,6 +94,10 @@ public final class Trim {
         double[] guess = {near.alpha(), near.elevator(), near.pathAngle(), speed};
         boolean found = newton(guess, 3) && attached(guess) && Math.abs(guess[ELEVATOR]) <= ELEVATOR_TRAVEL;
         return found ? glide(guess) : null;
+    }
+
+    private static double tenths(double speed) {
+        return Math.rint(10 * speed) / 10;
     }
 
     private double weight() {
