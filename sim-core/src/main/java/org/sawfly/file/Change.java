@@ -10,11 +10,11 @@ import java.util.Set;
  *
  * @param glider  laid over the glider file
  * @param launch  laid over the launch file
- * @param options cut, rebalance, preset rule, axes
+ * @param options cut, rebalance, preset rule, axes, model, pilot
  * @param design  cut, splice and wrap of the boom, scaled tails, wanted CG
  */
 record Change(Node.Keys glider, Node.Keys launch, Node.Keys options, Node.Keys design) {
-    static final Set<String> OPTIONS = Set.of("cut", "rebalance", "axes");
+    static final Set<String> OPTIONS = Set.of("cut", "rebalance", "axes", "model", "pilot");
     private static final Set<String> LAUNCH =
             Set.of("thrower", "preset", "climb_deg", "push_over", "push_over_at_s", "release", "air");
     private static final List<List<String>> DESIGN = List.of(

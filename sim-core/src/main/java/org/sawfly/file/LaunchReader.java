@@ -66,10 +66,11 @@ final class LaunchReader {
                 Double.isNaN(at) ? (when == null ? When.NORMAL : when).pushOver() : new PushOver(Double.NaN, at);
         double[] release = in.map("release", "how it leaves the hand", r -> new double[] {
             r.assume("height_m", between(0.3, 3), 1.7, 0.2, "height of the hand"),
-            r.assume("climb_deg", between(0, 60), 10, 5, "flight path above the horizon")
+            r.assume("climb_deg", between(0, 60), 10, 5, "flight path above the horizon"),
+            bank(r)
         });
         Weather weather = in.map("air", "the air on the field", LaunchReader::air);
-        Launch launch = new Launch(name, thrower, preset, climb, pushOver, release[0], release[1], weather);
+        Launch launch = new Launch(name, thrower, preset, climb, pushOver, release[0], release[1], release[2], weather);
         return new Read(launch, calibrated[0], where[0]);
     }
 
@@ -121,8 +122,24 @@ final class LaunchReader {
         double rudder = Seen.signed(in, "rudder_left_mm", "rudder_right_mm", "rudder");
         elevator = in.orAssume(elevator, "elevator_up_mm", Outlines.mm(0.8), 0.5, "elevator in the launch");
         camber = in.orAssume(camber, "camber_up_mm", Outlines.mm(1.5), 1, "reflex in the launch");
+        double aileron = Seen.signed(in, "aileron_right_mm", "aileron_left_mm", "flaperons apart, to roll that way");
         double hold = in.assume("hold_s", between(0, 3).usually(0.1, 1), 0.35, 0.1, "how long the preset is held");
-        return new Preset(elevator, camber, Double.isNaN(rudder) ? 0 : rudder, hold);
+        return new Preset(elevator, camber, orNone(rudder), orNone(aileron), hold);
+    }
+
+    /** Wings against the horizon, the tip in the hand low positive [rad]. */
+    private static double bank(In in) {
+        Bounds bounds = between(0, 80).usually(0, 30);
+        double low = in.optional("held_tip_low_deg", bounds, 5, "wings banked, the tip in the hand low");
+        double high = in.optional("held_tip_high_deg", bounds, 5, "wings banked, the tip in the hand high");
+        if (in.has("held_tip_low_deg") && in.has("held_tip_high_deg")) {
+            in.problem("held_tip_high_deg", "held_tip_low_deg is given as well", "leave out one of the two");
+        }
+        return orNone(Double.isNaN(low) ? -high : low);
+    }
+
+    private static double orNone(double value) {
+        return Double.isNaN(value) ? 0 : value;
     }
 
     private static Weather air(In in) {

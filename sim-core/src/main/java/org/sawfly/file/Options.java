@@ -4,7 +4,10 @@ import static org.sawfly.file.Bounds.between;
 
 import java.util.List;
 import java.util.Locale;
+import org.sawfly.aero.ModelChoice;
+import org.sawfly.flight.Flying;
 import org.sawfly.flight.PresetRule;
+import org.sawfly.flight.Steering;
 import org.sawfly.glider.BoomCut;
 import org.sawfly.glider.CgSetting.Means;
 import org.sawfly.glider.RebalanceRule.Keep;
@@ -17,9 +20,12 @@ import org.sawfly.motion.Axes;
  * @param keep   what is kept; null when not said
  * @param with   what is moved for it
  * @param preset what the launch preset is counted from
- * @param axes   freedoms of motion
+ * @param flying how it is flown
  */
-record Options(Cut cut, Keep keep, List<Means> with, PresetRule preset, Axes axes) {
+record Options(Cut cut, Keep keep, List<Means> with, PresetRule preset, Flying flying) {
+    /** All keys at the top. */
+    static final String[] KEYS = {"cut", "rebalance", "preset", "axes", "model", "pilot"};
+
     /**
      * How the boom is cut.
      *
@@ -32,6 +38,11 @@ record Options(Cut cut, Keep keep, List<Means> with, PresetRule preset, Axes axe
         BoomCut of(double length) {
             return new BoomCut(where, x, length, jointMass, tailplaneMoves);
         }
+    }
+
+    private enum Hold {
+        ON,
+        OFF
     }
 
     private enum Tail {
@@ -55,8 +66,35 @@ record Options(Cut cut, Keep keep, List<Means> with, PresetRule preset, Axes axe
                 List.of(PresetRule.values()),
                 PresetRule.FROM_NEW_CRUISE,
                 "what the launch preset is counted from");
+        return new Options(cut, keep[0], with, preset, flying(in));
+    }
+
+    private static Flying flying(In in) {
         Axes axes = in.choice("axes", List.of(Axes.values()), Axes.PITCH_YAW, "freedoms of motion that are flown");
-        return new Options(cut, keep[0], with, preset, axes);
+        ModelChoice model =
+                in.choice("model", List.of(ModelChoice.values()), ModelChoice.TAIL_VOLUME, "model of the air forces");
+        Steering steering = in.map("pilot", "which controls the pilot moves", pilot -> steering(pilot, axes));
+        if (axes == Axes.ALL && model != ModelChoice.STRIP) {
+            in.problem(
+                    "axes",
+                    "all is not for the fast model: roll after release needs the air forces along the whole span",
+                    "model: strip");
+        }
+        return new Flying(axes, model, steering);
+    }
+
+    private static Steering steering(In in, Axes axes) {
+        String words = "moved by the pilot; off leaves it where preset and trim have it";
+        List<Hold> holds = List.of(Hold.values());
+        Hold elevator = in.choice("elevator", holds, Hold.ON, words);
+        Hold rudder = in.choice("rudder", holds, Hold.ON, words);
+        Hold aileron = in.choice("aileron", holds, Hold.ON, words);
+        for (String key : List.of("rudder", "aileron")) {
+            if (axes != Axes.ALL && in.has(key)) {
+                in.problem(key, "is only moved with axes: all", "axes: all and model: strip");
+            }
+        }
+        return new Steering(elevator == Hold.ON, rudder == Hold.ON, aileron == Hold.ON);
     }
 
     private static Cut cut(In in) {

@@ -167,7 +167,7 @@ public final class ScenarioFile implements Scenarios {
                 read[0].settings(),
                 options.preset(),
                 read[0].corrections(),
-                options.axes());
+                options.flying());
     }
 
     /**

@@ -82,7 +82,7 @@ public record StudyFile(
         Map<String, Node.Keys> versions =
                 in.named("versions", "smaller tailplane", "versions compared with today", StudyFile::version);
         StopWhen stop = in.map("stop_when", "where something gives out", StudyFile::stopWhen);
-        Node.Keys options = in.keysOf("cut", "rebalance", "preset", "axes");
+        Node.Keys options = in.keysOf(Options.KEYS);
         Options.read(in.quiet());
         Node.Keys change = in.free("change", "values of the glider or launch file that all have changed");
         if (in.has("vary") && in.has("versions")) {
@@ -94,7 +94,7 @@ public record StudyFile(
     }
 
     private static Node.Keys version(String name, In in) {
-        Node.Keys options = in.keysOf("cut", "rebalance", "preset", "axes");
+        Node.Keys options = in.keysOf(Options.KEYS);
         Options.read(in.quiet());
         return Edit.over(in.free("change", "values of the glider or launch file that are other than today"), options);
     }

@@ -68,6 +68,8 @@ final class UnknownKey {
             length end_behind
             diameter end_diameter
             le leading_edge_behind
+            bank held_tip_low
+            aileron aileron_right
             leading_edge leading_edge_behind
             pilot thrower
             launcher thrower

@@ -16,7 +16,7 @@ import org.sawfly.motion.Axes;
  * @param settings glide settings
  * @param presetRule
  * @param corrections
- * @param axes freedoms of motion
+ * @param flying how it is flown
  */
 public record Scenario(
         Glider glider,
@@ -27,8 +27,8 @@ public record Scenario(
         GlideSettings settings,
         PresetRule presetRule,
         Corrections corrections,
-        Axes axes) {
-    /** With a glider whose usual height was seen at this very launch, in calm air. */
+        Flying flying) {
+    /** Flown by the fast model, with a glider whose usual height was seen at this very launch, in calm air. */
     public Scenario(
             Glider glider,
             Glider today,
@@ -48,11 +48,21 @@ public record Scenario(
                 settings,
                 presetRule,
                 corrections,
-                axes);
+                Flying.fast(axes));
     }
 
     /** The glider with which the thrower's usual height was seen. */
     public Glider calibratedWith() {
         return sighting.glider();
+    }
+
+    /** Freedoms of motion. */
+    public Axes axes() {
+        return flying.axes();
+    }
+
+    /** The same scenario flown in another way. */
+    public Scenario flown(Flying other) {
+        return new Scenario(glider, today, sighting, rebalance, launch, settings, presetRule, corrections, other);
     }
 }

@@ -1,6 +1,8 @@
 package org.sawfly.stability;
 
+import org.sawfly.aero.AeroModel;
 import org.sawfly.aero.Corrections;
+import org.sawfly.aero.ModelChoice;
 import org.sawfly.aero.Models;
 import org.sawfly.aero.Reference;
 import org.sawfly.aero.TailVolumeModel;
@@ -40,11 +42,19 @@ public record Margins(
 
     /** Of a glider in an air, for a launch speed [m/s]. */
     public static Margins of(Glider glider, Corrections c, Models models, Air air, double launchSpeed) {
+        return of(glider, c, models, ModelChoice.TAIL_VOLUME, air, launchSpeed);
+    }
+
+    /**
+     * The same by a model of choice. What the bending boom leaves of the tailplane is a closed form that both models share.
+     */
+    public static Margins of(
+            Glider glider, Corrections c, Models models, ModelChoice model, Air air, double launchSpeed) {
         MassProperties mass = MassProperties.of(glider);
         TailVolumeModel flown = TailVolumeModel.of(glider, mass, c, models);
-        TailVolumeModel rigid = TailVolumeModel.of(glider, mass, with(c, RIGID, c.tailSlope()), models);
+        AeroModel rigid = model.of(glider, mass, with(c, RIGID, c.tailSlope()), models);
         double held = flown.heldEffectiveness(launchSpeed, air.density());
-        TailVolumeModel bent = TailVolumeModel.of(glider, mass, with(c, RIGID, c.tailSlope() * held), models);
+        AeroModel bent = model.of(glider, mass, with(c, RIGID, c.tailSlope() * held), models);
         Reference reference = flown.reference();
         return new Margins(
                 -mass.cg().x(),
@@ -58,8 +68,13 @@ public record Margins(
 
     /** The margin at the glide alone, as a share of the mean chord [1]; what rebalancing asks for. */
     public static double share(Glider glider, Corrections c, Models models, Air air) {
+        return share(glider, c, models, ModelChoice.TAIL_VOLUME, air);
+    }
+
+    /** The same by a model of choice. */
+    public static double share(Glider glider, Corrections c, Models models, ModelChoice model, Air air) {
         MassProperties mass = MassProperties.of(glider);
-        TailVolumeModel rigid = TailVolumeModel.of(glider, mass, with(c, RIGID, c.tailSlope()), models);
+        AeroModel rigid = model.of(glider, mass, with(c, RIGID, c.tailSlope()), models);
         double neutral = NeutralPoint.of(rigid, air, 0, NeutralPoint.USUAL_LIFT, NeutralPoint.USUAL_SPEED);
         return (neutral + mass.cg().x()) / rigid.reference().meanChord();
     }

@@ -65,6 +65,7 @@ public final class Relief {
                 plan.craft().glider(),
                 relieved,
                 bench.models(),
+                scenario.flying().model(),
                 scenario.settings(),
                 plan.launch().weather().ground());
         FlightPlan flown = new FlightPlan(
@@ -74,6 +75,7 @@ public final class Relief {
                 plan.yawRate(),
                 plan.presetElevator(),
                 axes,
+                plan.steering(),
                 plan.integrator());
         return Flight.fly(flown).top().height();
     }

@@ -34,7 +34,13 @@ public record SoftBoom(double asIs, double asIsBest, double stiff, double stiffB
                 c.neutralPointBack(),
                 c.bench());
         Air air = plan.launch().weather().ground();
-        Craft craft = Craft.of(plan.craft().glider(), unbending, bench.models(), scenario.settings(), air);
+        Craft craft = Craft.of(
+                plan.craft().glider(),
+                unbending,
+                bench.models(),
+                scenario.flying().model(),
+                scenario.settings(),
+                air);
         FlightPlan stiff = new FlightPlan(
                 craft,
                 plan.launch(),
@@ -42,6 +48,7 @@ public record SoftBoom(double asIs, double asIsBest, double stiff, double stiffB
                 plan.yawRate(),
                 Workbench.presetFrom(craft, craft, plan.launch()),
                 plan.axes(),
+                plan.steering(),
                 plan.integrator());
         return new SoftBoom(
                 height(plan),

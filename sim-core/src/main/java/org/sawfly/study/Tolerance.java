@@ -50,7 +50,13 @@ public record Tolerance(BenchError error, double angle, double height, double si
         FlightPlan plan = result.plan();
         Corrections crooked = scenario.corrections().withBench(errors);
         Air air = plan.launch().weather().ground();
-        Craft craft = Craft.of(plan.craft().glider(), crooked, bench.models(), scenario.settings(), air);
+        Craft craft = Craft.of(
+                plan.craft().glider(),
+                crooked,
+                bench.models(),
+                scenario.flying().model(),
+                scenario.settings(),
+                air);
         Outcome outcome = Flight.fly(new FlightPlan(
                 craft,
                 plan.launch(),
@@ -58,6 +64,7 @@ public record Tolerance(BenchError error, double angle, double height, double si
                 plan.yawRate(),
                 Workbench.presetFrom(craft, craft, plan.launch()),
                 plan.axes(),
+                plan.steering(),
                 plan.integrator()));
         double elevator = Deflections.deflection(
                 craft.cruise().elevator(), craft.deflections().elevatorChord());

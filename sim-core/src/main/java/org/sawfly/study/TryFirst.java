@@ -3,6 +3,7 @@ package org.sawfly.study;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.sawfly.aero.ModelChoice;
 import org.sawfly.air.Air;
 import org.sawfly.flight.Scenario;
 import org.sawfly.glider.CgSetting.Means;
@@ -32,7 +33,9 @@ public record TryFirst(double marginShare, double cg, double leadPutIn, double b
     /** For a changed glider; empty when what can be moved does not suffice. */
     public static Optional<TryFirst> of(Workbench bench, Scenario changed) {
         Air air = changed.launch().weather().ground();
-        ToDoubleFunction<Glider> share = glider -> Margins.share(glider, changed.corrections(), bench.models(), air);
+        ModelChoice model = changed.flying().model();
+        ToDoubleFunction<Glider> share =
+                glider -> Margins.share(glider, changed.corrections(), bench.models(), model, air);
         Optional<TryFirst> byLead = of(changed, share, BY_LEAD);
         return byLead.isPresent() ? byLead : of(changed, share, BY_ALL);
     }

@@ -3,6 +3,7 @@ package org.sawfly.study;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.sawfly.aero.Corrections;
+import org.sawfly.aero.ModelChoice;
 import org.sawfly.aero.Models;
 import org.sawfly.air.Air;
 import org.sawfly.flight.Craft;
@@ -44,7 +45,8 @@ public final class Workbench {
     private final Map<ThrowKey, ThrowReference> throwsSolved = new ConcurrentHashMap<>();
     private final Map<MarginKey, Margins> todays = new ConcurrentHashMap<>();
 
-    private record CraftKey(Glider glider, Corrections corrections, GlideSettings settings, Air air) {}
+    private record CraftKey(
+            Glider glider, Corrections corrections, GlideSettings settings, Air air, ModelChoice model) {}
 
     private record MarginKey(CraftKey craft, double launchSpeed) {}
 
@@ -91,18 +93,19 @@ public final class Workbench {
                 scenario.today(),
                 scenario.glider(),
                 scenario.rebalance(),
-                glider -> Margins.share(glider, scenario.corrections(), models, air));
+                glider -> Margins.share(
+                        glider, scenario.corrections(), models, scenario.flying().model(), air));
     }
 
     private Margins margins(Glider glider, Scenario scenario, Air air, double launchSpeed) {
-        MarginKey key =
-                new MarginKey(new CraftKey(glider, scenario.corrections(), scenario.settings(), air), launchSpeed);
+        MarginKey key = new MarginKey(key(glider, scenario, air), launchSpeed);
         boolean today = glider.equals(scenario.today());
         Margins known = today ? todays.get(key) : null;
         if (known != null) {
             return known;
         }
-        Margins made = Margins.of(glider, scenario.corrections(), models, air, launchSpeed);
+        Margins made = Margins.of(
+                glider, scenario.corrections(), models, scenario.flying().model(), air, launchSpeed);
         if (today) {
             todays.put(key, made);
         }
@@ -111,21 +114,32 @@ public final class Workbench {
 
     /** A glider made ready to fly in the scenario's air; today's and the thrower's are made once. */
     private Craft craft(Glider glider, Scenario scenario, Air air) {
-        CraftKey key = new CraftKey(glider, scenario.corrections(), scenario.settings(), air);
+        CraftKey key = key(glider, scenario, air);
         boolean kept = glider.equals(scenario.today()) || glider.equals(scenario.calibratedWith());
         if (!kept) {
-            return Craft.of(glider, scenario.corrections(), models, scenario.settings(), air);
+            return made(key);
         }
-        return crafts.computeIfAbsent(
-                key, k -> Craft.of(glider, scenario.corrections(), models, scenario.settings(), air));
+        return crafts.computeIfAbsent(key, this::made);
     }
 
-    /** The throw, worked out with the glider, the preset and the air it was seen with. */
+    private static CraftKey key(Glider glider, Scenario scenario, Air air) {
+        return new CraftKey(
+                glider,
+                scenario.corrections(),
+                scenario.settings(),
+                air,
+                scenario.flying().model());
+    }
+
+    private Craft made(CraftKey key) {
+        return Craft.of(key.glider(), key.corrections(), models, key.model(), key.settings(), key.air());
+    }
+
+    /** The throw, worked out with the glider, the preset and the air it was seen with, all controls in the pilot's hands. */
     private ThrowReference reference(Scenario scenario) {
         Launch launch = scenario.sighting().launch();
         Air air = launch.weather().ground();
-        CraftKey craftKey = new CraftKey(scenario.calibratedWith(), scenario.corrections(), scenario.settings(), air);
-        ThrowKey key = new ThrowKey(craftKey, launch, scenario.axes());
+        ThrowKey key = new ThrowKey(key(scenario.calibratedWith(), scenario, air), launch, scenario.axes());
         ThrowReference known = throwsSolved.get(key);
         if (known == null) {
             Craft seen = craft(scenario.calibratedWith(), scenario, air);
@@ -149,7 +163,12 @@ public final class Workbench {
 
     /** What keeps a glider from flying as it was seen to, when it is the balance. */
     private String cause(Scenario scenario, Air air) {
-        double share = Margins.share(scenario.calibratedWith(), scenario.corrections(), models, air);
+        double share = Margins.share(
+                scenario.calibratedWith(),
+                scenario.corrections(),
+                models,
+                scenario.flying().model(),
+                air);
         String behind = Numbers.fixed(Unit.PERCENT.fromSi(-share), 1);
         return share < 0 ? ". Its CG lies BEHIND the neutral point, by " + behind + " % of the chord" : "";
     }
@@ -165,6 +184,7 @@ public final class Workbench {
                 reference.yawRate(),
                 presetFrom(countedFrom, craft, launch),
                 scenario.axes(),
+                scenario.flying().steering(),
                 Adaptive::usual);
         return rule == PresetRule.BEST_FOR_EACH ? withBestPreset(plan) : plan;
     }

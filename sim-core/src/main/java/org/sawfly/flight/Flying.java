@@ -1,0 +1,28 @@
+package org.sawfly.flight;
+
+import org.sawfly.aero.ModelChoice;
+import org.sawfly.motion.Axes;
+
+/**
+ * How a scenario is flown.
+ *
+ * @param axes freedoms of motion
+ * @param model of the air forces; the whole motion after release is only for strips
+ * @param steering which controls the pilot moves
+ */
+public record Flying(Axes axes, ModelChoice model, Steering steering) {
+    /** By the fast model, with all controls. */
+    public static Flying fast(Axes axes) {
+        return new Flying(axes, ModelChoice.TAIL_VOLUME, Steering.FULL);
+    }
+
+    /** The same with all controls in the pilot's hands. */
+    public Flying steered() {
+        return new Flying(axes, model, Steering.FULL);
+    }
+
+    /** The same by another model. */
+    public Flying by(ModelChoice other) {
+        return new Flying(axes, other, steering);
+    }
+}
