@@ -133,8 +133,8 @@ class CompareTest {
     @Test
     void wrongUseIsSaidInWords() {
         assertThat(cut("--axes", "all").code()).isEqualTo(2);
-        assertThat(cut("--axes", "all").err()).contains("fast model").contains("Maybe --axes pitch-yaw");
-        assertThat(cut("--model", "strip").code()).isEqualTo(2);
+        assertThat(cut("--axes", "all").err()).contains("fast model").contains("Maybe --axes all --model strip");
+        assertThat(cut("--model", "wind-tunnel").code()).isEqualTo(2);
         assertThat(cut("--keep", "balance").err()).contains("nothing, cg, margin");
         assertThat(cut("--chart", "x.pdf").err()).contains(".png or .svg");
         assertThat(Runs.of("compare", Runs.scenario("plover.yaml")).code()).isEqualTo(2);

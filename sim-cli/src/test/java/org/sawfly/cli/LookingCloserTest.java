@@ -185,7 +185,7 @@ class LookingCloserTest {
     @Test
     void derivativesHaveTheirMeaning() {
         String text = answered("stability", PLOVER, "--derivatives", "-q");
-        assertThat(text).contains("fast model").contains("nose up for more angle of attack");
+        assertThat(text).contains("by both models", "fast", "strip").contains("nose up for more angle of attack");
     }
 
     @Test
@@ -247,12 +247,45 @@ class LookingCloserTest {
     @ParameterizedTest
     @CsvSource({
         "fly, --axes, all, --axes all",
-        "fly, --model, strip, --model strip",
+        "fly, --model, both, --model both is for compare",
+        "fly, --model, panels, choose from",
+        "fly, --hands-off, flaps, choose from",
         "glide, --preset, yesterday, choose from",
         "balance, --keep, everything, choose from"
     })
     void whatIsNotThereIsRefusedInWords(String command, String option, String value, String said) {
         assertThat(run(command, PLOVER, option, value)).isEqualTo(2);
+        assertThat(out()).isEmpty();
+        assertThat(err()).contains(said).doesNotContain("Exception");
+    }
+
+    @Test
+    void theWholeMotionIsToldSideways() {
+        String text = answered("fly", PLOVER, "--axes", "all", "--model", "strip", "-q");
+        assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+        assertThat(text.lines().count()).isLessThanOrEqualTo(34);
+        assertThat(text)
+                .contains("Sideways: rolls ", "the climb leans ", "N inward, ")
+                .doesNotContainPattern("(^|[ (])-[0-9.]");
+        out.reset();
+        answered("fly", PLOVER, "--axes", "all", "--model", "strip", "--hands-off", "rudder,aileron", "--json", "-q");
+        assertThat(out())
+                .contains("\"rolled_right_deg\"", "\"climb_leans_right_deg\"", "\"heading_right_at_top_deg\"")
+                .contains("\"top_to_the_right_m\"", "\"fin_stalled_s\"", "\"peg_along_N\"", "\"trails_the_arm_deg\"")
+                .contains("\"fin_load_outward_N\"", "\"axes\": \"all\"", "\"model\": \"strip\"");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "release.held_tip_low_deg=200, held_tip_low_deg",
+        "'preset.aileron_left_mm=1,preset.aileron_right_mm=1', aileron_left_mm",
+        "'release.held_tip_low_deg=5,release.held_tip_high_deg=5', held_tip_high_deg",
+        "axes=all, model: strip",
+        "pilot.aileron=off, axes: all",
+        "release.bank_deg=5, held_tip_low_deg"
+    })
+    void badBanksAndControlsAreRefused(String change, String said) {
+        assertThat(run("fly", PLOVER, "--change", change)).as(change).isEqualTo(3);
         assertThat(out()).isEmpty();
         assertThat(err()).contains(said).doesNotContain("Exception");
     }

@@ -26,6 +26,9 @@ final class Extremes implements StepWatcher {
     /** The swing is looked for this long after release [s]. */
     private static final double SWING_TIME = 1.5;
 
+    /** The roll is looked at this long after release [s]. */
+    private static final double ROLL_TIME = 1;
+
     private final RigidBody body;
     private final double mass;
     private final double hand;
@@ -39,6 +42,11 @@ final class Extremes implements StepWatcher {
     private final Peak first = new Peak();
     private final Peak back = new Peak();
     private final Peak load = new Peak();
+    private final Peak toRight = new Peak();
+    private final Peak toLeft = new Peak();
+    private double rolled;
+    private double furthest;
+    private double furthestTime;
     private double finStalled;
     private double stalledSince = Double.NaN;
     private double longestStall;
@@ -63,9 +71,35 @@ final class Extremes implements StepWatcher {
         if (Double.isNaN(lastTime)) {
             look(step, step.start(), true);
         }
+        if (step.start() < ROLL_TIME) {
+            watchRoll(step);
+        }
         for (int i = 1; i <= PIECES; i++) {
             look(step, i == PIECES ? step.end() : step.start() + span * i / PIECES, i % LOADS_EVERY == 0);
         }
+    }
+
+    /** The roll rate summed up over a step by Simpson's rule, the time at the end of its halves. */
+    private void watchRoll(Step step) {
+        double half = (step.end() - step.start()) / 2;
+        for (int i = 0; i < 2; i++) {
+            double from = step.start() + i * half;
+            double sum = rollRate(step, from) + 4 * rollRate(step, from + half / 2) + rollRate(step, from + half);
+            rolled += sum * half / 6;
+            if (from + half <= ROLL_TIME) {
+                toRight.add(from + half, rolled);
+                toLeft.add(from + half, -rolled);
+                if (Math.abs(rolled) > furthest) {
+                    furthest = Math.abs(rolled);
+                    furthestTime = from + half;
+                }
+            }
+        }
+    }
+
+    private double rollRate(Step step, double t) {
+        step.at(t, state);
+        return state[StateLayout.P];
     }
 
     private void look(Step step, double t, boolean atLoads) {
@@ -178,6 +212,18 @@ final class Extremes implements StepWatcher {
 
     Swing swing() {
         return new Swing(Math.max(0, first.value()), first.time(), Math.max(0, back.value()), finStalled);
+    }
+
+    /** The largest roll in the first second, to the right positive [rad]. */
+    double rolled() {
+        double right = Math.max(0, toRight.greatest());
+        double left = Math.max(0, toLeft.greatest());
+        return right >= left ? right : -left;
+    }
+
+    /** When it was at its largest [s]. */
+    double rolledTime() {
+        return furthestTime;
     }
 
     double maxLoad() {

@@ -47,6 +47,7 @@ public final class Flight {
     private double startEnergy;
     private double time;
     private double pushTime = Double.NaN;
+    private final double[] pushState = new double[StateLayout.SIZE];
     private double lookedAt;
     private boolean stalledAtTop;
     private Ended ended = Ended.SETTLED;
@@ -157,6 +158,7 @@ public final class Flight {
             return fail(Ended.STALLED);
         }
         pushTime = time;
+        System.arraycopy(state, 0, pushState, 0, state.length);
         pilot.pushOver(time);
         extremes.forgetStalls();
         return runTo(pushTime + Pilot.PUSH_TIME);
@@ -209,17 +211,29 @@ public final class Flight {
 
     private Outcome outcome() {
         Swing swing = plan.axes() == Axes.PITCH ? Swing.NONE : extremes.swing();
-        Top top = new Top(Double.NaN, Double.NaN, Double.NaN);
+        Top top = Top.NONE;
         EnergyLedger ledger = null;
         if (extremes.hasTop()) {
             double[] at = extremes.topState();
             double speed = Kinematics.airspeed(body.motionAt(extremes.topTime(), at));
-            top = new Top(Kinematics.height(at), extremes.topTime(), speed);
+            top = new Top(Kinematics.height(at), extremes.topTime(), speed, course(at));
             ledger = ledger(at);
         }
         Settled settled = ended == Ended.SETTLED ? settled(top) : Settled.NONE;
         List<Moment> moments = log == null ? List.of() : log.moments(pushTime, top, ended == Ended.SETTLED);
         return new Outcome(ended, release, top, settled, swing, extremes.maxLoad(), stalledAtTop, ledger, moments);
+    }
+
+    private Course course(double[] top) {
+        double[] from = extremes.topTime() < pushTime ? top : pushState;
+        double slant = Math.atan2(
+                from[StateLayout.EAST], Kinematics.height(from) - plan.launch().releaseHeight());
+        return new Course(
+                extremes.rolled(),
+                extremes.rolledTime(),
+                slant,
+                Kinematics.heading(top, new double[9]),
+                top[StateLayout.EAST]);
     }
 
     private Settled settled(Top top) {

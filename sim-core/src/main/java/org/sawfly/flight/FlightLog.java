@@ -31,10 +31,9 @@ public final class FlightLog implements StepWatcher {
      * @param height above the ground [m]
      * @param speed through the air [m/s]
      * @param pathAngle above the horizon [rad]
-     * @param noseOff nose off the flight path, to the side it was turning to at release positive [rad]
      * @param elevator trailing edge down positive [rad]
      * @param load along the glider's own down axis in multiples of gravity, lift upward positive [1]
-     * @param finAngle angle of the air at the fin, magnitude [rad]
+     * @param side what goes on sideways
      */
     public record Row(
             double time,
@@ -42,10 +41,30 @@ public final class FlightLog implements StepWatcher {
             double height,
             double speed,
             double pathAngle,
-            double noseOff,
             double elevator,
             double load,
-            double finAngle) {}
+            Side side) {
+        /** Nose off the flight path, to the side it was turning to at release positive [rad]. */
+        public double noseOff() {
+            return side.noseOff();
+        }
+
+        /** Angle of the air at the fin, magnitude [rad]. */
+        public double finAngle() {
+            return side.finAngle();
+        }
+    }
+
+    /**
+     * What goes on sideways; right positive but for the nose.
+     *
+     * @param noseOff nose off the flight path, to the side it was turning to at release positive [rad]
+     * @param finAngle angle of the air at the fin, magnitude [rad]
+     * @param drift from the vertical plane of the throw [m]
+     * @param heading of the path over the ground against the direction of the throw [rad]
+     * @param rolled turned about its own long axis since release [rad]
+     */
+    public record Side(double noseOff, double finAngle, double drift, double heading, double rolled) {}
 
     private final List<Row> rows = new ArrayList<>();
     private final List<double[]> straightPowers = new ArrayList<>();
@@ -57,6 +76,8 @@ public final class FlightLog implements StepWatcher {
     private AeroEvaluator evaluator;
     private double mass;
     private double hand;
+    private double rolled;
+    private double lastRoll;
 
     /** Starts anew for one flight. */
     void begin(RigidBody flown, Craft craft, double handSign) {
@@ -64,6 +85,7 @@ public final class FlightLog implements StepWatcher {
         evaluator = craft.model().evaluator();
         mass = craft.mass().mass();
         hand = handSign;
+        rolled = 0;
         rows.clear();
         straightPowers.clear();
     }
@@ -85,19 +107,25 @@ public final class FlightLog implements StepWatcher {
     private void write(double t) {
         Loads loads = body.loadsAt(t, state);
         double load = -loads.fz / (mass * Standard.GRAVITY);
-        double fin = Math.abs(loads.finAngle);
         Motion motion = body.motionAt(t, state);
-        Kinematics.rotation(state, rotation);
+        double before = lastRoll;
+        lastRoll = motion.p;
+        rolled += rows.isEmpty() ? 0 : 0.5 * (before + lastRoll) * INTERVAL;
+        Side side = new Side(
+                hand * Kinematics.beta(motion),
+                Math.abs(loads.finAngle),
+                state[StateLayout.EAST],
+                Kinematics.heading(state, rotation),
+                rolled);
         rows.add(new Row(
                 t,
                 state[StateLayout.NORTH],
                 Kinematics.height(state),
                 Kinematics.airspeed(motion),
                 Kinematics.pathAngle(state, rotation),
-                hand * Kinematics.beta(motion),
                 motion.elevator,
                 load,
-                fin));
+                side));
         straightPowers.add(straightPower(motion));
     }
 

@@ -1,6 +1,7 @@
 package org.sawfly.flight;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.sawfly.quantity.Quantity;
 import org.sawfly.quantity.Unit;
 
@@ -78,6 +79,19 @@ public final class OutcomeQuantities {
             0,
             o -> o.settled().circlingTime());
 
+    /** How far it rolls at first. */
+    public static final Quantity<Outcome> ROLLED =
+            right("rolled_right_deg", "rolled after release, right", Unit.DEGREE, 0, c -> c.rolled());
+    /** Slant of the climb. */
+    public static final Quantity<Outcome> SLANT =
+            right("climb_leans_right_deg", "lean of the climb, right", Unit.DEGREE, 0, c -> c.slant());
+    /** Heading at the top. */
+    public static final Quantity<Outcome> HEADING =
+            right("heading_right_at_top_deg", "heading at the top, right", Unit.DEGREE, 0, c -> c.heading());
+    /** Drift of the top. */
+    public static final Quantity<Outcome> DRIFT =
+            right("top_to_the_right_m", "top to the right", Unit.METRE, 1, c -> c.drift());
+
     /** All of them. */
     public static final List<Quantity<Outcome>> ALL = List.of(
             RELEASE_SPEED,
@@ -92,7 +106,17 @@ public final class OutcomeQuantities {
             FIN_STALLED,
             MAX_LOAD,
             STILL_AIR_TIME,
-            STILL_AIR_CIRCLING);
+            STILL_AIR_CIRCLING,
+            ROLLED,
+            SLANT,
+            HEADING,
+            DRIFT);
 
     private OutcomeQuantities() {}
+
+    private static Quantity<Outcome> right(
+            String key, String words, Unit unit, int decimals, ToDoubleFunction<Course> getter) {
+        return new Quantity<>(
+                key, words, unit, decimals, o -> getter.applyAsDouble(o.top().course()));
+    }
 }

@@ -83,11 +83,11 @@ final class ReleaseSolver {
         double rate = Math.max(0, speed - launch.thrower().runUp()) / radius();
         double alphaStraight = alphaForWeight(airspeed, 0);
         if (!yawing) {
-            return new Release(speed, 0, alphaStraight, 0, spinAt(rate, speed, alphaStraight, 0));
+            return new Release(speed, 0, alphaStraight, 0, spinAt(rate, speed, alphaStraight, Double.NaN));
         }
-        double outward = rate < 1e-6 ? 0 : noseOutward(rate, speed, alphaStraight);
-        Spin spin = spinAt(rate, speed, alphaStraight, outward);
-        double beta = -hand * outward;
+        double trail = rate < 1e-6 ? Double.NaN : trail(rate, speed, alphaStraight);
+        Spin spin = spinAt(rate, speed, alphaStraight, trail);
+        double beta = -hand * spin.noseOutward();
         motion.p = 0;
         motion.q = 0;
         motion.r = 0;
@@ -136,18 +136,18 @@ final class ReleaseSolver {
         return loads.fx * Math.sin(alpha) - loads.fz * Math.cos(alpha);
     }
 
-    /** The angle lambda - mu of the nose outward of the path at the CG [rad]. */
-    private double noseOutward(double rate, double speed, double alpha) {
+    /** The angle lambda' at which the moments about the peg balance; NaN where none does [rad]. */
+    private double trail(double rate, double speed, double alpha) {
         double limit = 0.7;
         double least = imbalance(-limit, rate, speed, alpha);
         double most = imbalance(limit, rate, speed, alpha);
         if (least * most > 0) {
-            return 0;
+            return Double.NaN;
         }
-        double trail = Roots.between(t -> imbalance(t, rate, speed, alpha), -limit, least, limit, most, 1e-12);
-        return outwardOf(trail);
+        return Roots.between(t -> imbalance(t, rate, speed, alpha), -limit, least, limit, most, 1e-12);
     }
 
+    /** The angle lambda - mu of the nose outward of the path at the CG [rad]. */
     private double outwardOf(double trail) {
         double d = geometry.pegToCg();
         double reach = launch.thrower().reach();
@@ -184,38 +184,48 @@ final class ReleaseSolver {
         evaluator.evaluate(motion, loads);
     }
 
-    private Spin spinAt(double rate, double speed, double alpha, double outward) {
+    /** The spin at a trailing angle; NaN for the nose on the path. */
+    private Spin spinAt(double rate, double speed, double alpha, double trail) {
+        double outward = Double.isNaN(trail) ? 0 : outwardOf(trail);
         spinLoads(rate, speed, alpha, outward);
         double m = craft.mass().mass();
         double radius = radius();
         double radial = m * rate * rate * radius + hand * loads.fy;
         double along = m * SPIN_UP * rate * rate * radius + dragAlongPath(alpha);
+        RearLoads rear = held(rate, radius, alpha, outward);
         return new Spin(
                 rate,
                 radius,
                 rate * rate * radius / Standard.GRAVITY,
                 radial,
                 along,
+                Double.isNaN(trail) ? 0 : trail,
                 outward,
-                Math.abs(loads.finAngle));
+                Math.abs(loads.finAngle),
+                hand * rear.finForce());
     }
 
-    /**
-     * What loads the rear of the glider in the spin of a release solved before. The fin sits on a boom that the spin bends:
-     * the model is told what acceleration the hand brings about at the fin, until both agree.
-     */
+    /** What loads the rear of the glider in the spin of a release solved before. */
     RearLoads rearInSpin(Release release) {
         Spin spin = release.spin();
         double alpha = alphaForWeight(release.speed(), 0);
         spinLoads(spin.rate(), release.speed(), alpha, spin.noseOutward());
+        return held(spin.rate(), spin.radius(), alpha, spin.noseOutward());
+    }
+
+    /**
+     * What loads the rear in the spin whose air forces were found last. The fin sits on a boom that the spin bends:
+     * the model is told what acceleration the hand brings about at the fin, until both agree.
+     */
+    private RearLoads held(double rate, double radius, double alpha, double outward) {
         Vec3 axis = new Vec3(-Math.sin(alpha), 0, Math.cos(alpha)).times(-hand);
-        double beta = -hand * spin.noseOutward();
+        double beta = -hand * outward;
         Vec3 path = new Vec3(Math.cos(alpha) * Math.cos(beta), Math.sin(beta), Math.sin(alpha) * Math.cos(beta));
-        double square = spin.rate() * spin.rate();
+        double square = rate * rate;
         double gain = SPIN_UP * square;
         Vec3 force = axis.cross(path)
-                .times(square * spin.radius())
-                .plus(path.times(gain * spin.radius()))
+                .times(square * radius)
+                .plus(path.times(gain * radius))
                 .minus(new Vec3(motion.gx, motion.gy, motion.gz));
         Vec3 turning = axis.times(gain);
         Fin fin = craft.glider().fin();

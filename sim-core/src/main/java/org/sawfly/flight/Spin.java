@@ -8,8 +8,10 @@ package org.sawfly.flight;
  * @param load sideways load at the CG in multiples of gravity, W^2 R / g [1]
  * @param pegRadial force of the fingers on the peg, inwards along the radius [N]
  * @param pegAlong force of the fingers on the peg along the path [N]
+ * @param trail by which the glider trails the line of the arm, at the peg, lambda' [rad]
  * @param noseOutward angle of the nose outward of the path, at the CG, lambda - mu [rad]
- * @param finAngle angle of the air at the fin, magnitude [rad]
+ * @param finAngle angle of the air at the fin on the bent boom, magnitude [rad]
+ * @param finOutward force of the air on the fin, outward positive [N]
  */
 public record Spin(
         double rate,
@@ -17,5 +19,7 @@ public record Spin(
         double load,
         double pegRadial,
         double pegAlong,
+        double trail,
         double noseOutward,
-        double finAngle) {}
+        double finAngle,
+        double finOutward) {}

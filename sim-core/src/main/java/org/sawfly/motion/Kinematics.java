@@ -60,6 +60,22 @@ public final class Kinematics {
                 + rotation[8] * state[StateLayout.W]);
     }
 
+    /**
+     * Direction of the path over the ground, clockwise from north; 0 straight up or at rest [rad].
+     *
+     * @param rotation of the state is written here
+     */
+    public static double heading(double[] state, double[] rotation) {
+        rotation(state, rotation);
+        double north = rotation[0] * state[StateLayout.U]
+                + rotation[1] * state[StateLayout.V]
+                + rotation[2] * state[StateLayout.W];
+        double east = rotation[3] * state[StateLayout.U]
+                + rotation[4] * state[StateLayout.V]
+                + rotation[5] * state[StateLayout.W];
+        return Math.atan2(east, north);
+    }
+
     /** Angle of the path over the ground above the horizon, climbing positive; 0 at rest [rad]. */
     public static double pathAngle(double[] state, double[] rotation) {
         double north = rotation[0] * state[StateLayout.U]

@@ -94,7 +94,11 @@ public final class Workbench {
                 scenario.glider(),
                 scenario.rebalance(),
                 glider -> Margins.share(
-                        glider, scenario.corrections(), models, scenario.flying().model(), air));
+                        glider,
+                        scenario.corrections(),
+                        models,
+                        scenario.flying().model(),
+                        air));
     }
 
     private Margins margins(Glider glider, Scenario scenario, Air air, double launchSpeed) {

@@ -1,11 +1,13 @@
 package org.sawfly.cli.answer;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.sawfly.aero.ModelChoice;
 import org.sawfly.air.Air;
 import org.sawfly.flight.Scenario;
+import org.sawfly.flight.Steering;
 import org.sawfly.flight.Weather;
 import org.sawfly.glider.Hand;
-import org.sawfly.motion.Axes;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Unit;
 import org.sawfly.study.Result;
@@ -40,10 +42,50 @@ public record Case(List<Setting> changes, Scenario scenario, Result result) {
         inputs.put("glider", scenario.glider().name());
         inputs.put("launch", scenario.launch().name());
         inputs.put("changes", changes.stream().map(Setting::toString).toList());
-        inputs.put("axes", scenario.axes() == Axes.PITCH ? "pitch" : "pitch-yaw");
+        inputs.put("axes", axes(scenario));
         inputs.put("preset_rule", ChangeWords.presetFrom(scenario.presetRule()));
-        inputs.put("model", "tail-volume");
+        inputs.put("model", model(scenario.flying().model()));
+        inputs.put("hands_off", handsOff(scenario.flying().steering()));
         weather(inputs);
+    }
+
+    private static String axes(Scenario scenario) {
+        return switch (scenario.axes()) {
+            case PITCH -> "pitch";
+            case PITCH_YAW -> "pitch-yaw";
+            case ALL -> "all";
+        };
+    }
+
+    /** A model as it is chosen: "strip". */
+    static String model(ModelChoice model) {
+        return switch (model) {
+            case TAIL_VOLUME -> "tail-volume";
+            case STRIP -> "strip";
+        };
+    }
+
+    /** A model as it is spoken of: "fast model". */
+    static String modelWords(ModelChoice model) {
+        return switch (model) {
+            case TAIL_VOLUME -> "fast model";
+            case STRIP -> "strip model";
+        };
+    }
+
+    /** The controls that the pilot leaves alone. */
+    static List<String> handsOff(Steering steering) {
+        List<String> off = new ArrayList<>();
+        if (!steering.elevator()) {
+            off.add("elevator");
+        }
+        if (!steering.rudder()) {
+            off.add("rudder");
+        }
+        if (!steering.aileron()) {
+            off.add("aileron");
+        }
+        return off;
     }
 
     /** "calm, 15 C, sea level". */

@@ -10,6 +10,7 @@ import org.sawfly.flight.Outcome;
 import org.sawfly.flight.OutcomeQuantities;
 import org.sawfly.flight.Spin;
 import org.sawfly.flight.Thrower;
+import org.sawfly.motion.Axes;
 import org.sawfly.quantity.Difference;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Unit;
@@ -45,6 +46,9 @@ public final class FlyAnswer {
         asked.inputs(made.answer.inputs());
         made.throwing();
         made.moments();
+        if (asked.scenario().axes() == Axes.ALL) {
+            FlySideways.say(made.answer, asked);
+        }
         if (made.outcome.ledger() != null) {
             new FlyLedger(made.answer, asked).write(gains);
         }
@@ -64,7 +68,10 @@ public final class FlyAnswer {
                 "nose_off_deg",
                 "elevator_down_mm",
                 "load_g",
-                "fin_angle_deg"));
+                "fin_angle_deg",
+                "right_of_throw_m",
+                "heading_right_deg",
+                "rolled_right_deg"));
         for (FlightLog.Row row : log.rows()) {
             rows.add(List.of(
                     row.time(),
@@ -75,7 +82,10 @@ public final class FlyAnswer {
                     Unit.DEGREE.fromSi(row.noseOff()),
                     Unit.MILLIMETRE.fromSi(Deflections.deflection(row.elevator(), elevatorChord)),
                     row.load(),
-                    Unit.DEGREE.fromSi(row.finAngle())));
+                    Unit.DEGREE.fromSi(row.finAngle()),
+                    row.side().drift(),
+                    Unit.DEGREE.fromSi(row.side().heading()),
+                    Unit.DEGREE.fromSi(row.side().rolled())));
         }
         return rows;
     }
@@ -193,7 +203,7 @@ public final class FlyAnswer {
                 1);
         answer.results().put("top_less_settled_m", -lost.amount(), 1);
         String amount = Numbers.fixed(Math.abs(lost.amount()), 1) + " m ";
-        return amount + (lost.amount() > 0 ? "won by the speed left" : "lost on the way");
+        return amount + (lost.amount() > 0 ? "won on the way" : "lost on the way");
     }
 
     private void rest() {
@@ -210,8 +220,20 @@ public final class FlyAnswer {
                 + " N on the peg; the nose lead pulls like " + spin.put("lead_pulls_like_kg", lead, 1) + " kg");
         spin.put("turns_per_s", Unit.TURNS_PER_SECOND.fromSi(in.rate()), 2);
         spin.put("nose_outward_deg", Unit.DEGREE.fromSi(in.noseOutward()), 1);
-        spin.put("peg_radial_N", in.pegRadial(), 0);
-        spin.put("peg_along_N", in.pegAlong(), 0);
+        String across = spin.put("peg_radial_N", in.pegRadial(), 0);
+        String along = spin.put("peg_along_N", in.pegAlong(), 0);
+        String trail = Numbers.fixed(Math.abs(in(Unit.DEGREE, in.trail())), 0);
+        spin.put("trails_the_arm_deg", in(Unit.DEGREE, in.trail()), 1);
+        spin.put("fin_load_outward_N", in.finOutward(), 1);
+        answer.say("    " + across + " N inward, " + along + " along; " + (in.trail() < 0 ? "leads" : "trails")
+                + " the arm " + trail + " deg; fin at " + spin.put("fin_angle_deg", in(Unit.DEGREE, in.finAngle()), 0)
+                + " deg, "
+                + Numbers.fixed(Math.abs(in.finOutward()), 1) + " N "
+                + (in.finOutward() < 0 ? "inward" : "outward"));
+    }
+
+    private static double in(Unit unit, double si) {
+        return unit.fromSi(si);
     }
 
     private void end(Map<Relief.Of, Double> gains) {

@@ -129,6 +129,7 @@ public final class FlyFigures {
 
     static String foot(Case asked) {
         return asked.title() + "; thrown by " + asked.scenario().launch().name() + "; " + asked.weather(new Fields())
-                + "; fast model; an estimate";
+                + "; "
+                + Case.modelWords(asked.scenario().flying().model()) + "; an estimate";
     }
 }

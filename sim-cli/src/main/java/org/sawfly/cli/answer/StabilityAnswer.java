@@ -33,12 +33,18 @@ public final class StabilityAnswer {
      *
      * @param modes of the cruise glide
      * @param classical the short formulas for them
-     * @param derivatives at the cruise glide
+     * @param fast derivatives at the cruise glide by the fast model
+     * @param strip the same by strips
      * @param buildUp the neutral point as a sum
      * @param log of the throw
      */
     public record Looked(
-            Modes modes, ClassicalModes classical, Derivatives derivatives, TailBuildUp buildUp, FlightLog log) {}
+            Modes modes,
+            ClassicalModes classical,
+            Derivatives fast,
+            Derivatives strip,
+            TailBuildUp buildUp,
+            FlightLog log) {}
 
     private StabilityAnswer(Case asked) {
         this.asked = asked;
@@ -175,13 +181,14 @@ public final class StabilityAnswer {
 
     private void derivatives(Looked looked) {
         answer.gap();
-        answer.sayFlush("Slopes at this speed by the fast model (the strip model is not in this version yet);"
-                + " axes along the glide, angles in radians, rates as q c/2V, p b/2V, r b/2V:");
-        Table table = new Table(2, 2).right().left();
-        Fields fields = answer.results().section("derivatives_tail_volume_model");
+        answer.sayFlush("Slopes at this speed by both models, each in its own trimmed glide; axes along the glide,"
+                + " angles in radians, rates as q c/2V, p b/2V, r b/2V:");
+        Table table = new Table(2, 2).right("fast").right("strip").left();
+        Fields fast = answer.results().section("derivatives_tail_volume_model");
+        Fields strip = answer.results().section("derivatives_strip_model");
         for (Quantity<Derivatives> one : DerivativeQuantities.ALL) {
-            fields.put(one.key() + "_words", one.words());
-            table.row(fields.put(one, looked.derivatives()), one.words());
+            fast.put(one.key() + "_words", one.words());
+            table.row(fast.put(one, looked.fast()), strip.put(one, looked.strip()), one.words());
         }
         answer.table(table);
         answer.gap();

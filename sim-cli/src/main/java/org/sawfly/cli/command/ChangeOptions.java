@@ -13,6 +13,10 @@ final class ChangeOptions {
     private static final List<String> MOVERS = List.of("battery", "nose_lead");
     private static final List<String> RULES = List.of("from_new_cruise", "same_surface_position", "best_for_each");
 
+    private static final String BOTH = "both";
+    private static final List<String> MODELS = List.of("tail_volume", "strip", BOTH);
+    private static final List<String> CONTROLS = List.of("elevator", "rudder", "aileron");
+
     @Option(
             names = "--change",
             paramLabel = "KEY=VALUE,...",
@@ -40,11 +44,24 @@ final class ChangeOptions {
                     + "best-for-each")
     private String preset;
 
-    @Option(names = "--axes", paramLabel = "AXES", description = "freedoms that are flown: pitch or pitch-yaw")
+    @Option(
+            names = "--axes",
+            paramLabel = "AXES",
+            description = "freedoms that are flown: pitch, pitch-yaw or all (all with --model strip)")
     private String axes;
 
-    @Option(names = "--model", paramLabel = "MODEL", description = "model of the air forces: tail-volume")
+    @Option(
+            names = "--model",
+            paramLabel = "MODEL",
+            description = "model of the air forces: tail-volume (fast) or strip; compare also takes both")
     private String model;
+
+    @Option(
+            names = "--hands-off",
+            paramLabel = "WHAT,...",
+            split = ",",
+            description = "controls the pilot leaves alone: elevator, rudder, aileron")
+    private List<String> handsOff = new ArrayList<>();
 
     /** What is changed, without the rules. */
     List<Setting> changes() {
@@ -79,12 +96,31 @@ final class ChangeOptions {
         if (axes != null) {
             rules.add(new Setting("axes", axes()));
         }
-        refuseOtherModels();
+        if (model != null) {
+            rules.add(new Setting("model", model()));
+        }
+        for (String control : handsOff) {
+            rules.add(new Setting("pilot." + known(control, CONTROLS, "--hands-off"), "off"));
+        }
+        return rules;
+    }
+
+    /** Whether both models are asked for, side by side. */
+    boolean bothModels() {
+        return model != null && plain(model).equals(BOTH);
+    }
+
+    /** How it is gone about by one of both models. */
+    List<Setting> rules(String oneModel) {
+        List<Setting> rules = new ArrayList<>(rules());
+        rules.removeIf(rule -> rule.path().equals("model"));
+        rules.add(new Setting("model", oneModel));
         return rules;
     }
 
     /** Everything, for a command that answers one question at a time. */
     List<Setting> all() {
+        refuseBoth();
         List<Setting> all = changes();
         List<String> kept = keeps();
         if (kept.size() > 1) {
@@ -98,24 +134,24 @@ final class ChangeOptions {
 
     private String axes() {
         String word = plain(axes);
-        if (word.equals("all")) {
+        if (word.equals("all") && (model == null || !model().equals("strip"))) {
             throw new CommandException(
                     Exit.WRONG_USE,
                     "--axes all is not for the fast model: roll after release needs the air forces along the whole span."
-                            + " Maybe --axes pitch-yaw");
+                            + " Maybe --axes all --model strip, or --axes pitch-yaw");
         }
-        return known(axes, List.of("pitch", "pitch_yaw"), "--axes");
+        return known(axes, List.of("pitch", "pitch_yaw", "all"), "--axes");
     }
 
-    private void refuseOtherModels() {
-        if (model == null || plain(model).equals("tail_volume")) {
-            return;
-        }
-        if (List.of("strip", "both").contains(plain(model))) {
+    private String model() {
+        return known(model, MODELS, "--model");
+    }
+
+    private void refuseBoth() {
+        if (bothModels()) {
             throw new CommandException(
-                    Exit.WRONG_USE, "--model " + model + ": the strip model is not in this version. Maybe tail-volume");
+                    Exit.WRONG_USE, "--model both is for compare with a glider and one change. Maybe --model strip");
         }
-        known(model, List.of("tail_volume"), "--model");
     }
 
     private static String known(String word, List<String> choices, String option) {

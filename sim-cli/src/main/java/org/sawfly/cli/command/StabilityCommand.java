@@ -1,5 +1,6 @@
 package org.sawfly.cli.command;
 
+import org.sawfly.aero.ModelChoice;
 import org.sawfly.aero.TailVolumeModel;
 import org.sawfly.air.Standard;
 import org.sawfly.cli.answer.Case;
@@ -61,9 +62,25 @@ final class StabilityCommand implements Runnable {
         StabilityAnswer.Looked looked = new StabilityAnswer.Looked(
                 Modes.of(linear),
                 ClassicalModes.of(linear, craft.cruise(), air.gravity),
-                Derivatives.around(craft.model(), air, craft.cruise()),
+                derivatives(ModelChoice.TAIL_VOLUME, answered, air),
+                derivatives(ModelChoice.STRIP, answered, air),
                 TailBuildUp.of(craft.glider(), model, craft.cruise(), air.density),
                 log);
         asked.deliver(StabilityAnswer.of(answered, looked, derivatives), streams);
+    }
+
+    /** By a model, in its own trimmed glide of the cruise setting. */
+    private Derivatives derivatives(ModelChoice model, Case answered, AirSample air) {
+        Craft flown = answered.result().plan().craft();
+        Craft craft = answered.scenario().flying().model() == model
+                ? flown
+                : Craft.of(
+                        flown.glider(),
+                        answered.scenario().corrections(),
+                        asked.bench().models(),
+                        model,
+                        answered.scenario().settings(),
+                        answered.air());
+        return Derivatives.around(craft.model(), air, craft.cruise());
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.sawfly.aero.ModelChoice;
 import org.sawfly.aero.TailVolumeModel;
 import org.sawfly.file.FileCheck;
 import org.sawfly.file.ScenarioFile;
@@ -24,6 +25,7 @@ import org.sawfly.stability.Mode;
 import org.sawfly.stability.Modes;
 import org.sawfly.stability.TailBuildUp;
 import org.sawfly.study.Relief;
+import org.sawfly.study.Setting;
 import org.sawfly.study.Workbench;
 
 /** Every number that the texts about one glider show stands in their JSON. */
@@ -44,6 +46,18 @@ class ClosingNumbersTest {
     void flight() {
         Map<Relief.Of, Double> gains = Relief.gains(BENCH, plover.scenario(), plover.result());
         TextNumbers.assertAllInJson(FlyAnswer.of(plover, gains));
+    }
+
+    @Test
+    void sideways() {
+        ScenarioFile file = ScenarioFile.open(SCENARIOS.resolve("plover.yaml"), SCENARIOS.resolve("club.yaml"));
+        Scenario scenario = file.with(List.of(
+                new Setting("axes", "all"),
+                new Setting("model", "strip"),
+                new Setting("pilot.rudder", "off"),
+                new Setting("release.held_tip_low_deg", "8")));
+        Case asked = new Case(List.of(), scenario, BENCH.answer(scenario, new FlightLog()));
+        TextNumbers.assertAllInJson(FlyAnswer.of(asked, Map.of()));
     }
 
     @Test
@@ -77,10 +91,18 @@ class ClosingNumbersTest {
                 Linear.around(craft.mass().mass(), craft.mass().inertia(), craft.model(), 1, air, craft.cruise());
         TailVolumeModel model = TailVolumeModel.of(
                 craft.glider(), craft.mass(), plover.scenario().corrections(), BENCH.models());
+        Craft strip = Craft.of(
+                craft.glider(),
+                plover.scenario().corrections(),
+                BENCH.models(),
+                ModelChoice.STRIP,
+                plover.scenario().settings(),
+                plover.air());
         StabilityAnswer.Looked looked = new StabilityAnswer.Looked(
                 Modes.of(linear),
                 ClassicalModes.of(linear, craft.cruise(), air.gravity),
                 Derivatives.around(craft.model(), air, craft.cruise()),
+                Derivatives.around(strip.model(), air, strip.cruise()),
                 TailBuildUp.of(craft.glider(), model, craft.cruise(), air.density),
                 LOG);
         TextNumbers.assertAllInJson(StabilityAnswer.of(plover, looked, false));
