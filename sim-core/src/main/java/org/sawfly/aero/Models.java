@@ -5,7 +5,9 @@ import java.util.Map;
 import java.util.function.Function;
 import org.sawfly.air.Atmosphere;
 import org.sawfly.glider.Fin;
+import org.sawfly.glider.Glider;
 import org.sawfly.glider.Hand;
+import org.sawfly.glider.Planform;
 import org.sawfly.glider.Tailplane;
 import org.sawfly.glider.Wing;
 import org.sawfly.section.Section;
@@ -20,6 +22,7 @@ public final class Models {
     private static final int TAILS = 64;
 
     private final Map<Wing, WingTables> wings = new Kept<>(WINGS);
+    private final Map<Places, Wash> washes = new Kept<>(TAILS);
     private final Map<Tailplane, TailTables> tailplanes = new Kept<>(TAILS);
     private final Map<Fin, TailTables> fins = new Kept<>(TAILS);
     private final Map<Cut, StripGroup> wingStrips = new Kept<>(WINGS);
@@ -40,6 +43,17 @@ public final class Models {
      * @param flap what the flap does
      */
     record TailTables(CoefficientGrid grid, FlapShift flap) {}
+
+    /** Wake of a wing and outlines of the tails in it. */
+    private record Places(
+            WingWake wake,
+            Planform tailplane,
+            double tailplaneX,
+            double tailplaneZ,
+            Planform above,
+            Planform below,
+            double finX,
+            double finZ) {}
 
     /** A wing cut into so many strips. */
     private record Cut(Wing wing, int count) {}
@@ -85,6 +99,16 @@ public final class Models {
     TailTables fin(Fin fin) {
         Fin bare = new Fin(0, fin.above(), fin.below(), 0, 0, fin.section(), fin.rudderChord());
         return kept(fins, bare, Models::make);
+    }
+
+    /** What the wing does at the tails; mass, decalage and sections of the tails do not count. */
+    Wash wash(Glider glider) {
+        WingWake wake = wing(glider.wing()).wake();
+        Tailplane tailplane = glider.tailplane();
+        Fin fin = glider.fin();
+        Places places = new Places(
+                wake, tailplane.planform(), tailplane.x(), tailplane.z(), fin.above(), fin.below(), fin.x(), fin.z());
+        return kept(washes, places, key -> Wash.of(wake, SurfaceOutlines.of(tailplane), SurfaceOutlines.of(fin)));
     }
 
     /** Made outside the lock: two threads may make the same tables once each, neither waits. */

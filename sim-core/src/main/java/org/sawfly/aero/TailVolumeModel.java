@@ -74,23 +74,15 @@ public final class TailVolumeModel implements AeroModel {
         Surface wing = SurfaceOutlines.of(glider.wing());
         Surface tailplane = SurfaceOutlines.of(glider.tailplane());
         Surface fin = SurfaceOutlines.of(glider.fin());
-        Vec3 tailplanePlace = quarterPoint(tailplane);
-        Vec3 finPlace = quarterPoint(fin);
         ApparentMass apparent =
                 new ApparentMass(Standard.DENSITY, cg).add(wing).add(tailplane).add(fin);
         double[][] air = apparent.matrix();
-        WingWake wake = wingTables.wake();
         Parts parts = new Parts(
                 halves(glider, wing, cg, wingTables, corrections.bench()),
                 tailplane(glider, tailplane, cg, corrections, models),
                 fin(glider, fin, cg, corrections, models),
                 new Bodies(glider, cg, corrections.drag().bodies()),
-                new Wash(
-                        wake.byDrift(tailplane),
-                        wake.middleX() - tailplanePlace.x(),
-                        wake.byDrift(fin),
-                        wake.odd(fin),
-                        wake.middleX() - finPlace.x()),
+                models.wash(glider),
                 new Inertial(mass.mass(), mass.inertia(), air[1][1], air[2][2], air[4][4], air[5][5]),
                 corrections);
         Reference reference = Reference.of(wing, glider.wing().dihedral(), cg.x());

@@ -85,7 +85,7 @@ final class In {
     /** A number that must be there [SI]. */
     double number(String key, Bounds bounds, double example, String words) {
         Unit unit = unit(key);
-        describe(key, Described.Kind.NUMBER, true, words, unit, bounds, Bounds.show(example), List.of());
+        describeNumber(key, true, words, unit, bounds, example);
         double value = value(key, bounds, unit);
         if (Double.isNaN(value)) {
             if (!has(key)) {
@@ -99,7 +99,7 @@ final class In {
     /** A number that may be left out [SI], NaN then; the example when it is there and wrong. */
     double optional(String key, Bounds bounds, double example, String words) {
         Unit unit = unit(key);
-        describe(key, Described.Kind.NUMBER, false, words, unit, bounds, Bounds.show(example), List.of());
+        describeNumber(key, false, words, unit, bounds, example);
         double value = value(key, bounds, unit);
         return unit.toSi(Double.isNaN(value) && has(key) ? example : value);
     }
@@ -338,6 +338,13 @@ final class In {
     private double value(String key, Bounds bounds, Unit unit) {
         Node value = take(key);
         return value == null ? Double.NaN : NumberText.read(this, key, value, bounds, unit);
+    }
+
+    private void describeNumber(String key, boolean required, String words, Unit unit, Bounds bounds, double example) {
+        if (described != null) {
+            String shown = Bounds.show(example);
+            describe(key, Described.Kind.NUMBER, required, words, unit, bounds, shown, List.of());
+        }
     }
 
     private void describe(

@@ -22,6 +22,7 @@ public final class Newton {
     private final double[] from;
     private final double[][] slopes;
     private final double[][] used;
+    private boolean known;
 
     /** Equations to be solved. */
     @FunctionalInterface
@@ -59,9 +60,14 @@ public final class Newton {
      * @return whether it settled
      */
     public boolean solve(double[] x, double[] differences, double[] largestMoves) {
+        known = false;
+        return again(x, differences, largestMoves);
+    }
+
+    /** As {@link #solve}, beginning with the slopes the last solution was left with: for a problem much like the last. */
+    public boolean again(double[] x, double[] differences, double[] largestMoves) {
         equations.miss(x, miss);
         double size = size(miss);
-        boolean known = false;
         for (int iteration = 0; iteration < MOST_ITERATIONS && size > converged; iteration++) {
             boolean fresh = !known;
             if (fresh) {

@@ -27,6 +27,9 @@ public final class Trim {
     private static final double[] FIRST_GUESS = {0.03, 0, -0.06};
     private static final double[] LARGEST_MOVE = {0.08, 0.2, 0.15, 0.3};
     private static final double DIFFERENCE = 1e-6;
+    /** Step of the angle of attack over which lift must grow [rad]. */
+    private static final double LIFT_STEP = 1e-3;
+
     private static final double CONVERGED = 1e-12;
     private static final double GOOD_ENOUGH = 1e-9;
     private static final double LOWEST_ALPHA = -0.25, HIGHEST_ALPHA = 0.35, SCAN_STEP = 0.0125;
@@ -37,6 +40,7 @@ public final class Trim {
     private final AeroEvaluator evaluator;
     private final Motion motion = new Motion();
     private final Loads loads = new Loads();
+    private final Newton beside = new Newton(3, this::residual, CONVERGED, GOOD_ENOUGH);
     private double camber;
     private double liftWanted;
 
@@ -91,9 +95,19 @@ public final class Trim {
      */
     public Glide near(double camberAngle, double speed, Glide near) {
         ask(camberAngle, Double.NaN);
-        double[] guess = {near.alpha(), near.elevator(), near.pathAngle(), speed};
-        boolean found = newton(guess, 3) && attached(guess) && Math.abs(guess[ELEVATOR]) <= ELEVATOR_TRAVEL;
-        return found ? glide(guess) : null;
+        double[] x = {near.alpha(), near.elevator(), near.pathAngle(), speed};
+        if (!beside.again(x, differences(speed), largestMoves(speed))
+                || !(x[ALPHA] > LOWEST_ALPHA && x[ALPHA] < HIGHEST_ALPHA)
+                || Math.abs(x[ELEVATOR]) > ELEVATOR_TRAVEL) {
+            return null;
+        }
+        double alpha = x[ALPHA];
+        x[ALPHA] = alpha + LIFT_STEP;
+        evaluate(x);
+        double above = lift(x[ALPHA]);
+        x[ALPHA] = alpha;
+        Glide glide = glide(x);
+        return above > lift(alpha) ? glide : null;
     }
 
     private static double tenths(double speed) {
@@ -181,11 +195,18 @@ public final class Trim {
 
     /** Newton's method; true when settled. */
     private boolean newton(double[] x, int unknowns) {
-        double[] differences = {DIFFERENCE, DIFFERENCE, DIFFERENCE, DIFFERENCE * x[SPEED]};
-        double[] largest = {
-            LARGEST_MOVE[ALPHA], LARGEST_MOVE[ELEVATOR], LARGEST_MOVE[PATH], LARGEST_MOVE[SPEED] * x[SPEED]
-        };
-        return new Newton(unknowns, this::residual, CONVERGED, GOOD_ENOUGH).solve(x, differences, largest);
+        return new Newton(unknowns, this::residual, CONVERGED, GOOD_ENOUGH)
+                .solve(x, differences(x[SPEED]), largestMoves(x[SPEED]));
+    }
+
+    private static double[] differences(double speed) {
+        return new double[] {DIFFERENCE, DIFFERENCE, DIFFERENCE, DIFFERENCE * speed};
+    }
+
+    private static double[] largestMoves(double speed) {
+        double[] largest = LARGEST_MOVE.clone();
+        largest[SPEED] *= speed;
+        return largest;
     }
 
     /** True where more angle of attack gives more lift and the flow is not the one behind stall. */
@@ -194,7 +215,7 @@ public final class Trim {
             return false;
         }
         double held = x[ALPHA];
-        double h = 1e-3;
+        double h = LIFT_STEP;
         x[ALPHA] = held - h;
         evaluate(x);
         double below = lift(x[ALPHA]);

@@ -1,5 +1,7 @@
 package org.sawfly.quantity;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -39,6 +41,8 @@ public enum Unit {
     LOAD("g", "g", 1),
     /** Without a dimension: a ratio, a tail volume, a count. Its keys end in no unit. */
     NUMBER("", "", 1);
+
+    private static final Map<String, Unit> BY_SUFFIX = bySuffix();
 
     private final String suffix;
     private final String words;
@@ -88,14 +92,24 @@ public enum Unit {
 
     /** The unit a key ends in, "boom.cut_mm" or plain "g_per_m"; grams for "g"; empty when it ends in none. */
     public static Optional<Unit> ofKey(String key) {
-        String last = key.substring(key.lastIndexOf('.') + 1);
-        Unit found = null;
+        int from = key.lastIndexOf('.') + 1;
+        while (true) {
+            Unit found = BY_SUFFIX.get(key.substring(from));
+            int next = key.indexOf('_', from);
+            if (found != null || next < 0) {
+                return Optional.ofNullable(found);
+            }
+            from = next + 1;
+        }
+    }
+
+    private static Map<String, Unit> bySuffix() {
+        Map<String, Unit> units = new HashMap<>();
         for (Unit unit : values()) {
-            boolean ends = unit != NUMBER && (last.equals(unit.suffix) || last.endsWith("_" + unit.suffix));
-            if (ends && (found == null || unit.suffix.length() > found.suffix.length())) {
-                found = unit;
+            if (unit != NUMBER) {
+                units.putIfAbsent(unit.suffix, unit);
             }
         }
-        return Optional.ofNullable(found);
+        return Map.copyOf(units);
     }
 }
