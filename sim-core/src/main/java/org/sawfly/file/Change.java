@@ -15,8 +15,16 @@ import java.util.Set;
  */
 record Change(Node.Keys glider, Node.Keys launch, Node.Keys options, Node.Keys design) {
     static final Set<String> OPTIONS = Set.of("cut", "rebalance", "axes", "model", "pilot");
-    private static final Set<String> LAUNCH =
-            Set.of("thrower", "preset", "climb_deg", "push_over", "push_over_at_s", "release", "air");
+    private static final Set<String> LAUNCH = Set.of(
+            "thrower",
+            "preset",
+            "climb_deg",
+            "push_over",
+            "push_over_at_s",
+            "release",
+            "air",
+            "throw_correction",
+            "throw_uncertain");
     private static final List<List<String>> DESIGN = List.of(
             List.of("boom", "cut_mm"),
             List.of("boom", "splice"),

@@ -101,6 +101,7 @@ final class GliderReader {
         GlideSettings settings = settings(in);
         Corrections square = CorrectionReader.read(in);
         BenchReader bench = BenchReader.read(in);
+        UncertaintyReader.model(in);
 
         Part now = lead.part(Double.isNaN(lead.mass()) ? 0 : lead.mass());
         Glider glider = new Glider(name, wing.wing(), tailplane, fin, boom, pod, parts, now, Correction.NONE);

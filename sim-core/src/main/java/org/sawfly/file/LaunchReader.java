@@ -5,8 +5,10 @@ import static org.sawfly.file.Bounds.between;
 
 import java.util.List;
 import org.sawfly.flight.Launch;
+import org.sawfly.flight.LaunchDoubts;
 import org.sawfly.flight.Preset;
 import org.sawfly.flight.PushOver;
+import org.sawfly.flight.ReleasePath;
 import org.sawfly.flight.Thrower;
 import org.sawfly.flight.Weather;
 import org.sawfly.glider.Hand;
@@ -70,7 +72,18 @@ final class LaunchReader {
             bank(r)
         });
         Weather weather = in.map("air", "the air on the field", LaunchReader::air);
-        Launch launch = new Launch(name, thrower, preset, climb, pushOver, release[0], release[1], release[2], weather);
+        LaunchDoubts doubts = in.map(
+                "throw_correction", "what is other in the throw than was meant; 0 is neutral", LaunchReader::doubts);
+        UncertaintyReader.ofThrow(in);
+        Launch launch = new Launch(
+                name,
+                thrower,
+                preset,
+                climb,
+                pushOver,
+                new ReleasePath(release[0], release[1], release[2]),
+                weather,
+                doubts);
         return new Read(launch, calibrated[0], where[0]);
     }
 
@@ -140,6 +153,16 @@ final class LaunchReader {
 
     private static double orNone(double value) {
         return Double.isNaN(value) ? 0 : value;
+    }
+
+    private static LaunchDoubts doubts(In in) {
+        return new LaunchDoubts(
+                in.neutral("nose_out_deg", between(-20, 20), 0, "nose further outward at release"),
+                in.neutral("climb_steeper_deg", between(-20, 20), 0, "nose higher in the climb"),
+                in.neutral("preset_up_deg", between(-10, 10), 0, "elevator further up in the preset"),
+                in.neutral("push_over_faster_mps", between(-10, 10), 0, "push-over begins at a higher speed"),
+                in.neutral("late_s", between(-1, 1), 0, "preset ends later, and a push-over given as a time"),
+                in.neutral("bank_deg", between(-40, 40), 0, "tip in the hand lower at release, where roll is free"));
     }
 
     private static Weather air(In in) {

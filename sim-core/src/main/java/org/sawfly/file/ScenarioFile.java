@@ -1,7 +1,9 @@
 package org.sawfly.file;
 
 import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.sawfly.flight.Scenario;
 import org.sawfly.flight.Sighting;
 import org.sawfly.glider.Glider;
@@ -10,6 +12,8 @@ import org.sawfly.glider.RebalanceRule;
 import org.sawfly.quantity.Unit;
 import org.sawfly.study.Scenarios;
 import org.sawfly.study.Setting;
+import org.sawfly.study.Uncertain;
+import org.sawfly.study.Uncertainties;
 
 /**
  * A glider file and a launch file, read once, from which scenarios are made: each by laying its settings over the trees
@@ -161,7 +165,7 @@ public final class ScenarioFile implements Scenarios {
         return new Scenario(
                 changed,
                 today.glider(),
-                sighting.with(throwing.launch().thrower()),
+                sighting.with(throwing.launch().thrower(), throwing.launch().doubts()),
                 rule,
                 throwing.launch(),
                 read[0].settings(),
@@ -220,6 +224,14 @@ public final class ScenarioFile implements Scenarios {
     /** Balance point as measured, forward positive [m]; NaN when not given. */
     public double weighedCgX() {
         return today.balance().cgX();
+    }
+
+    /** How uncertain the inputs are; what all scenarios have changed is in it. */
+    public Uncertainties uncertainties() {
+        Map<Uncertain, Double> all = new EnumMap<>(Uncertain.class);
+        all.putAll(In.read(Edit.over(glider, change.glider()), new Reading(), UncertaintyReader::model));
+        all.putAll(In.read(Edit.over(launch, change.launch()), new Reading(), UncertaintyReader::ofThrow));
+        return new Uncertainties(all);
     }
 
     /** What was seen in flight. */

@@ -40,6 +40,7 @@ public final class Flight {
     private final Extremes extremes;
     private final Dangers dangers;
     private final FlightLog log;
+    private final double presetElevator;
     private final List<StepWatcher> watchers = new ArrayList<>();
     private final double[] state = new double[StateLayout.SIZE];
 
@@ -52,11 +53,12 @@ public final class Flight {
     private boolean stalledAtTop;
     private Ended ended = Ended.SETTLED;
 
-    private Flight(FlightPlan plan, FlightLog log) {
+    private Flight(FlightPlan plan, FlightLog log, StepWatcher also) {
         this.plan = plan;
         this.craft = plan.craft();
         FieldAir field = plan.launch().weather().field();
-        this.pilot = new Pilot(craft, plan.launch(), plan.presetElevator(), plan.axes(), plan.steering());
+        this.presetElevator = plan.presetElevator() - plan.launch().doubts().presetUp();
+        this.pilot = new Pilot(craft, plan.launch(), presetElevator, plan.axes(), plan.steering());
         this.body = new RigidBody(
                 craft.mass().mass(),
                 craft.mass().inertia(),
@@ -75,21 +77,29 @@ public final class Flight {
             log.begin(body, craft, hand);
             watchers.add(log);
         }
+        if (also != null) {
+            watchers.add(also);
+        }
     }
 
     /** Flies. Never throws for what a glider may do: the outcome names it. */
     public static Outcome fly(FlightPlan plan) {
-        return new Flight(plan, null).fly();
+        return new Flight(plan, null, null).fly();
     }
 
     /** Flies and writes down the flight. */
     public static Outcome fly(FlightPlan plan, FlightLog log) {
-        return new Flight(plan, log).fly();
+        return new Flight(plan, log, null).fly();
+    }
+
+    /** Flies while somebody watches. */
+    public static Outcome watch(FlightPlan plan, StepWatcher watcher) {
+        return new Flight(plan, null, watcher).fly();
     }
 
     /** Flies and looks for the greatest load on the rear. */
     static Outcome fly(FlightPlan plan, LaunchLoads.Greatest greatest) {
-        Flight flight = new Flight(plan, null);
+        Flight flight = new Flight(plan, null, null);
         greatest.begin(flight.body);
         flight.watchers.add(greatest);
         return flight.fly();
@@ -113,7 +123,7 @@ public final class Flight {
         double wind = launch.weather().windAt(launch.releaseHeight());
         double airspeed = ReleaseState.airspeed(plan.releaseSpeed(), launch.releaseClimb(), wind);
         double[] servos = {
-            plan.presetElevator(),
+            presetElevator,
             Pilot.presetCamber(craft, launch),
             Pilot.presetAileron(craft, launch),
             Pilot.presetRudder(craft, launch)
@@ -128,19 +138,20 @@ public final class Flight {
     }
 
     private boolean preset() {
-        return runTo(plan.launch().preset().hold());
+        return runTo(plan.launch().presetEnd());
     }
 
     private boolean climb() {
-        double earliest = plan.launch().preset().hold() + BEFORE_PUSH;
+        LaunchDoubts doubts = plan.launch().doubts();
+        double earliest = plan.launch().presetEnd() + BEFORE_PUSH;
         if (!runTo(earliest)) {
             return false;
         }
         PushOver push = plan.launch().pushOver();
         if (!Double.isNaN(push.time())) {
-            return runTo(Math.max(earliest, push.time()));
+            return runTo(Math.max(earliest, push.time() + doubts.late()));
         }
-        double slow = push.speedRatio() * craft.cruise().speed();
+        double slow = push.speedRatio() * craft.cruise().speed() + doubts.pushFaster();
         if (Kinematics.airspeed(body.motionAt(time, state)) <= slow) {
             return true;
         }

@@ -79,8 +79,8 @@ final class Pilot implements Controls {
         this.presetElevator = presetElevator;
         this.presetCamber = presetCamber(craft, launch);
         this.presetRudder = presetRudder(craft, launch);
-        this.presetEnd = launch.preset().hold();
-        this.climbAngle = launch.climbAngle();
+        this.presetEnd = launch.presetEnd();
+        this.climbAngle = launch.flownClimb();
         this.levels = axes == Axes.PITCH_YAW;
     }
 

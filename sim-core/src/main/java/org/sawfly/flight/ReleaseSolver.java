@@ -87,7 +87,7 @@ final class ReleaseSolver {
         }
         double trail = rate < 1e-6 ? Double.NaN : trail(rate, speed, alphaStraight);
         Spin spin = spinAt(rate, speed, alphaStraight, trail);
-        double beta = -hand * spin.noseOutward();
+        double beta = -hand * (spin.noseOutward() + launch.doubts().noseOut());
         motion.p = 0;
         motion.q = 0;
         motion.r = 0;

@@ -15,8 +15,8 @@ public record Sighting(Glider glider, Launch launch) {
         return new Sighting(glider, launch.with(launch.weather().calm()));
     }
 
-    /** The same throws described in another way. */
-    public Sighting with(Thrower thrower) {
-        return new Sighting(glider, launch.with(thrower));
+    /** The same throws described in another way; what is in doubt about a throw was so then too. */
+    public Sighting with(Thrower thrower, LaunchDoubts doubts) {
+        return new Sighting(glider, launch.with(thrower).with(doubts));
     }
 }

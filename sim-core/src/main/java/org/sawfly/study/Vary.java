@@ -1,13 +1,7 @@
 package org.sawfly.study;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
@@ -19,9 +13,6 @@ import java.util.function.Consumer;
 public final class Vary {
     /** More rows are refused. */
     public static final int MOST_ROWS = 2_000_000;
-
-    private static final int CHUNK = 64;
-    private static final int CHUNKS_AHEAD_PER_THREAD = 3;
 
     private final Workbench bench;
     private final Scenarios scenarios;
@@ -77,64 +68,16 @@ public final class Vary {
      * @param stop asked between rows; true ends the run after a whole row
      */
     public void run(int threads, int from, Consumer<Row> sink, BooleanSupplier stop) {
-        ExecutorService pool = Executors.newFixedThreadPool(threads, runnable -> {
-            Thread thread = new Thread(runnable, "study");
-            thread.setDaemon(true);
-            return thread;
-        });
-        try {
-            inOrder(pool, threads, from, sink, stop);
-        } finally {
-            pool.shutdownNow();
-        }
+        InOrder.run(from, rows(), threads, this::row, sink, stop);
     }
 
-    private void inOrder(ExecutorService pool, int threads, int first, Consumer<Row> sink, BooleanSupplier stop) {
-        int rows = rows();
-        int chunk = Math.max(1, Math.min(CHUNK, (rows - first) / (4 * threads)));
-        Deque<Future<List<Row>>> ahead = new ArrayDeque<>();
-        int next = first;
-        while (next < rows || !ahead.isEmpty()) {
-            while (next < rows && ahead.size() < threads * CHUNKS_AHEAD_PER_THREAD) {
-                int from = next;
-                int to = Math.min(rows, from + chunk);
-                ahead.add(pool.submit(() -> work(from, to)));
-                next = to;
-            }
-            for (Row row : await(ahead.remove())) {
-                if (stop.getAsBoolean()) {
-                    return;
-                }
-                sink.accept(row);
-            }
+    private Row row(int index) {
+        List<Setting> settings = new ArrayList<>();
+        List<Double> values = values(index);
+        for (int a = 0; a < axes.size(); a++) {
+            settings.add(Setting.of(axes.get(a).path(), values.get(a)));
         }
-    }
-
-    private static List<Row> await(Future<List<Row>> future) {
-        try {
-            return future.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return List.of();
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw new IllegalStateException(e.getCause());
-        }
-    }
-
-    private List<Row> work(int from, int to) {
-        List<Row> rows = new ArrayList<>(to - from);
-        for (int index = from; index < to; index++) {
-            List<Setting> settings = new ArrayList<>();
-            List<Double> values = values(index);
-            for (int a = 0; a < axes.size(); a++) {
-                settings.add(Setting.of(axes.get(a).path(), values.get(a)));
-            }
-            rows.add(new Row(index, values, Answered.of(bench, scenarios, settings)));
-        }
-        return rows;
+        return new Row(index, values, Answered.of(bench, scenarios, settings));
     }
 
     /** The values of a row, in the units of the axes. */

@@ -40,7 +40,7 @@ import org.sawfly.stability.TailVolumes;
 public final class Workbench {
     private static final double BEST_PRESET_REACH = 0.008;
 
-    private final Models models = new Models();
+    private final Models models;
     private final Map<CraftKey, Craft> crafts = new ConcurrentHashMap<>();
     private final Map<ThrowKey, ThrowReference> throwsSolved = new ConcurrentHashMap<>();
     private final Map<MarginKey, Margins> todays = new ConcurrentHashMap<>();
@@ -51,6 +51,20 @@ public final class Workbench {
     private record MarginKey(CraftKey craft, double launchSpeed) {}
 
     private record ThrowKey(CraftKey craft, Launch launch, Axes axes) {}
+
+    /** An empty bench. */
+    public Workbench() {
+        this(new Models());
+    }
+
+    private Workbench(Models models) {
+        this.models = models;
+    }
+
+    /** An empty bench that shares this one's tables: for a piece of a study, whose gliders nobody asks for again. */
+    Workbench apart() {
+        return new Workbench(models);
+    }
 
     /** The wing tables that scenarios share. */
     public Models models() {

@@ -1,0 +1,47 @@
+package org.sawfly.file;
+
+import static org.sawfly.file.Bounds.between;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.sawfly.quantity.Numbers;
+import org.sawfly.quantity.Unit;
+import org.sawfly.study.Uncertain;
+
+/** Reads how uncertain the inputs are: half widths of their ranges 9 times in 10, as usual when left out. */
+final class UncertaintyReader {
+    private static final String WORDS = "half widths of what the answer is uncertain by, 9 times in 10";
+
+    /** Half widths up to so many times the usual one are accepted. */
+    private static final int MOST = 3;
+
+    private UncertaintyReader() {}
+
+    /** Those of the model, in a glider's file. */
+    static Map<Uncertain, Double> model(In in) {
+        return in.map("uncertain", WORDS, u -> read(u, Uncertain.Of.MODEL));
+    }
+
+    /** Those of the throw, in a launch file. */
+    static Map<Uncertain, Double> ofThrow(In in) {
+        return in.map("throw_uncertain", WORDS, u -> read(u, Uncertain.Of.THROW));
+    }
+
+    private static Map<Uncertain, Double> read(In in, Uncertain.Of of) {
+        Map<Uncertain, Double> halfWidths = new EnumMap<>(Uncertain.class);
+        for (Uncertain one : Uncertain.values()) {
+            if (one.of() == of) {
+                Unit unit = Unit.ofKey(one.key()).orElse(Unit.NUMBER);
+                double usual = Numbers.rounded(unit.fromSi(one.usual()), 6);
+                halfWidths.put(
+                        one,
+                        in.neutral(
+                                one.key(),
+                                between(0, Numbers.rounded(MOST * usual, 6)),
+                                usual,
+                                "range of the " + one.words()));
+            }
+        }
+        return halfWidths;
+    }
+}

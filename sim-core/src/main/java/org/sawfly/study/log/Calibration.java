@@ -1,0 +1,102 @@
+package org.sawfly.study.log;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.sawfly.math.Roots;
+
+/**
+ * Fits release speeds and one drag factor to the launches of some logs.
+ *
+ * <p>Nonlinear least squares by Levenberg and Marquardt over the samples from one second after release (before that the
+ * speed spoils the sensor) to a little after the top (afterwards the pilot decides). Fitted are the logarithm of the drag
+ * factor and, for each throw, speed and moment of release. The ground and whatever {@link ThrowModel} holds are not fitted:
+ * what they may be off by is carried over to first order, {@code -(J'J)^-1 J' dh/dheld} times their deviation.
+ */
+public final class Calibration {
+    /** Samples earlier after release are not used [s]. */
+    public static final double IGNORED = 1;
+    /** Nor later after the top [s]. */
+    static final double AFTER_TOP = 1;
+    /** Height of the glider in the hand before the throw [m], and how far that may be off; common practice, no source. */
+    static final double IN_HAND = 1.2, IN_HAND_DEVIATION = 0.3;
+    /** A launch with a longer hole in it is not used [s]. */
+    private static final double LONGEST_GAP = 1;
+
+    private static final int LEAST_SAMPLES = 4;
+
+    private final ThrowModel model;
+
+    /** With a model of the flights. */
+    public Calibration(ThrowModel model) {
+        this.model = model;
+    }
+
+    /**
+     * Fits.
+     *
+     * @throws NoFitException with the reason, when there is nothing to fit or no fit
+     */
+    public Calibrated fit(List<HeightLog> logs) {
+        List<Piece> pieces = new ArrayList<>();
+        List<String> skipped = new ArrayList<>();
+        for (HeightLog log : logs) {
+            List<Launch> launches = new LaunchFinder(log).find();
+            if (launches.isEmpty()) {
+                skipped.add(log.name() + ": no throw in it");
+            }
+            for (Launch launch : launches) {
+                String where = log.name() + " at " + Math.round(launch.release()) + " s: ";
+                Piece piece = Piece.of(log, launch);
+                if (launch.gap() > LONGEST_GAP) {
+                    skipped.add(where + "samples are missing in the climb");
+                } else if (piece.times().length < LEAST_SAMPLES) {
+                    skipped.add(where + "too few samples");
+                } else {
+                    pieces.add(piece);
+                }
+            }
+        }
+        if (pieces.isEmpty()) {
+            throw new NoFitException("no throw can be used. " + String.join("; ", skipped));
+        }
+        return new LeastSquaresFit(model, pieces).calibrated(skipped);
+    }
+
+    /**
+     * The samples of one launch that are used.
+     *
+     * @param launch
+     * @param times [s]
+     * @param heights above the ground [m]
+     */
+    record Piece(Launch launch, double[] times, double[] heights) {
+        static Piece of(HeightLog log, Launch launch) {
+            int from = log.from(launch.release() + IGNORED);
+            int to = log.from(Math.min(launch.end(), launch.topTime() + AFTER_TOP));
+            int count = Math.max(0, to - from);
+            double[] times = new double[count];
+            double[] heights = new double[count];
+            for (int i = 0; i < count; i++) {
+                times[i] = log.times()[from + i];
+                heights[i] = log.heights()[from + i] - launch.ground() + IN_HAND;
+            }
+            return new Piece(launch, times, heights);
+        }
+
+        /** A release speed to begin with: the one that reaches the top seen with the drag as it is [m/s]. */
+        double firstSpeed(ThrowModel model) {
+            double top = launch.top() - launch.ground() + IN_HAND;
+            double after = launch.topTime() - launch.release();
+            double[] off = new double[model.held().size()];
+            double low = 8;
+            double high = 65;
+            double atLow = model.flight(low, 1, off).applyAsDouble(after) - top;
+            double atHigh = model.flight(high, 1, off).applyAsDouble(after) - top;
+            if (!(atLow < 0 && atHigh > 0)) {
+                throw new NoFitException("no release speed reaches the " + Math.round(top) + " m of the log");
+            }
+            return Roots.between(
+                    v -> model.flight(v, 1, off).applyAsDouble(after) - top, low, atLow, high, atHigh, 0.1);
+        }
+    }
+}

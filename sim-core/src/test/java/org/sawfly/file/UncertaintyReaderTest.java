@@ -1,0 +1,62 @@
+package org.sawfly.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sawfly.study.Setting;
+import org.sawfly.study.Uncertain;
+import org.sawfly.study.Uncertainties;
+
+class UncertaintyReaderTest {
+    private static final Path SCENARIOS = Path.of("../scenarios");
+
+    @TempDir
+    Path folder;
+
+    private ScenarioFile with(String glider, String launch) throws IOException {
+        Path gliderFile = folder.resolve("plover.yaml");
+        Path launchFile = folder.resolve("club.yaml");
+        Files.writeString(gliderFile, Files.readString(SCENARIOS.resolve("plover.yaml")) + glider);
+        Files.writeString(launchFile, Files.readString(SCENARIOS.resolve("club.yaml")) + launch);
+        return ScenarioFile.open(gliderFile, launchFile);
+    }
+
+    @Test
+    void leftOutTheyAreAsUsual() throws IOException {
+        assertThat(with("", "").uncertainties()).isEqualTo(Uncertainties.USUAL);
+    }
+
+    @Test
+    void eitherFileMaySayOtherwise() throws IOException {
+        Uncertainties read = with("\nuncertain: {drag_pct: 4, cg_mm: 0}\n", "\nthrow_uncertain: {nose_out_deg: 6}\n")
+                .uncertainties();
+        assertThat(read.halfWidth(Uncertain.DRAG)).isCloseTo(0.04, within(1e-12));
+        assertThat(read.halfWidth(Uncertain.CG)).isZero();
+        assertThat(read.halfWidth(Uncertain.NOSE_OUT)).isCloseTo(Math.toRadians(6), within(1e-12));
+        assertThat(read.halfWidth(Uncertain.DOWNWASH)).isEqualTo(Uncertain.DOWNWASH.usual());
+    }
+
+    @Test
+    void wildOnesAreRefusedWithTheirPlace() {
+        assertThatThrownBy(() -> with("\nuncertain: {drag_pct: 400}\n", ""))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("uncertain.drag_pct");
+    }
+
+    @Test
+    void whatIsOtherInAThrowIsASettingLikeAnyOther() throws IOException {
+        ScenarioFile file = with("", "");
+        assertThat(file.with(List.of(new Setting("throw_correction.late_s", "-0.05")))
+                        .launch()
+                        .doubts()
+                        .late())
+                .isCloseTo(-0.05, within(1e-12));
+    }
+}
