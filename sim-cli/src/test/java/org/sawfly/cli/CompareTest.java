@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.sawfly.cli.command.Root;
 
 class CompareTest {
@@ -128,6 +130,24 @@ class CompareTest {
         try (InputStream in = Root.class.getResourceAsStream("club.yaml")) {
             assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).isEqualTo(expected);
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"rudder-preset", "aileron-preset", "release-bank", "release-early-late"})
+    void studiesOfTheWholeMotionAreCompared(String study) {
+        Runs run = Runs.of("compare", Runs.scenario(study + ".yaml"), "-q");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+        assertThat(run.out()).contains("lean of the climb", "top to the side");
+    }
+
+    @Test
+    void bothModelsStandSideBySide() {
+        Runs run = cut("--keep", "margin", "--model", "both");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out()).contains("tail-volume", "strip", "models").doesNotContainPattern("(^|[ (])-[0-9.]");
+        assertThat(run.out().lines()).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 80);
+        assertThat(cut("--keep", "nothing,cg", "--model", "both").code()).isEqualTo(2);
     }
 
     @Test

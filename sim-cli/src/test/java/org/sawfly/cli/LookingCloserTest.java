@@ -275,6 +275,14 @@ class LookingCloserTest {
                 .contains("\"fin_load_outward_N\"", "\"axes\": \"all\"", "\"model\": \"strip\"");
     }
 
+    @Test
+    void aChartShowsTheLaunchFromBehind() throws IOException {
+        Path chart = folder.resolve("side.svg");
+        answered("fly", PLOVER, "--axes", "all", "--model", "strip", "--chart-side", chart.toString(), "-q");
+        assertThat(Files.readString(chart))
+                .contains("seen from behind", "rolled, deg", "heading, deg", "left", "right");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "release.held_tip_low_deg=200, held_tip_low_deg",

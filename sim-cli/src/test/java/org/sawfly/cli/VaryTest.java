@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class VaryTest {
     @TempDir
@@ -38,6 +40,14 @@ class VaryTest {
         Runs grid = Runs.of("vary", Runs.scenario("boom-and-fin.yaml"));
         assertThat(grid.code()).isZero();
         assertThat(grid.out()).contains("cut down, fin area across");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"fin-area", "fin-place", "dihedral"})
+    void studiesOfTheWholeMotionVary(String study) {
+        Runs run = Runs.of("vary", Runs.scenario(study + ".yaml"), "-q");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out().lines()).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 80);
     }
 
     @Test

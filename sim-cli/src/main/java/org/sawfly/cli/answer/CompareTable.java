@@ -2,7 +2,10 @@ package org.sawfly.cli.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.sawfly.flight.Outcome;
+import org.sawfly.flight.OutcomeQuantities;
 import org.sawfly.glider.RebalanceRule.Keep;
+import org.sawfly.motion.Axes;
 import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Difference;
 import org.sawfly.quantity.Direction;
@@ -55,6 +58,12 @@ final class CompareTable {
         seen(ResultQuantities.APEX_HEIGHT, "launch height", Direction.HEIGHT, Seeing.HEIGHT_M);
         seen(ResultQuantities.SETTLED_HEIGHT, "settled in the glide", Direction.HEIGHT, Seeing.HEIGHT_M);
         seen(ResultQuantities.FIRST_SWING, "first swing of the nose", Direction.AMOUNT, Seeing.SWING_DEG);
+        if (today.plan().axes() == Axes.ALL) {
+            side(OutcomeQuantities.ROLLED, "roll after release");
+            side(OutcomeQuantities.SLANT, "lean of the climb");
+            side(OutcomeQuantities.DRIFT, "top to the side");
+            side(OutcomeQuantities.HEADING, "heading at the top");
+        }
         seen(ResultQuantities.MIN_SINK, "least sink", Direction.AMOUNT, Seeing.SINK_MPS);
         clock(ResultQuantities.STILL_AIR_CIRCLING, "still air, circling");
         return table;
@@ -126,6 +135,17 @@ final class CompareTable {
         if (only != null) {
             cells.add(Seeing.words(difference(quantity, only), direction, smallest));
         }
+        table.row(cells);
+    }
+
+    /** A quantity that is positive to the right, with the side in a letter. */
+    private void side(Quantity<Outcome> quantity, String words) {
+        List<String> cells = new ArrayList<>(List.of(words, FlySideways.letter(quantity, today.outcome())));
+        for (Version version : versions) {
+            Result result = version.answered().result();
+            cells.add(result == null ? Numbers.NONE : FlySideways.letter(quantity, result.outcome()));
+        }
+        cells.add(quantity.unit().words());
         table.row(cells);
     }
 

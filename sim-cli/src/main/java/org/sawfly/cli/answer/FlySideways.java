@@ -44,6 +44,15 @@ final class FlySideways {
                 : "the fin stalls for " + OutcomeQuantities.FIN_STALLED.text(outcome) + " s";
     }
 
+    /** "12 left", for a column. */
+    static String letter(Quantity<Outcome> quantity, Outcome outcome) {
+        double shown = quantity.shown(outcome);
+        if (Double.isNaN(shown)) {
+            return Numbers.NONE;
+        }
+        return Numbers.fixed(Math.abs(shown), quantity.decimals()) + (shown < 0 ? " left" : " right");
+    }
+
     /** "12 deg left"; the number's sign goes into the word. */
     static String side(Quantity<Outcome> quantity, Outcome outcome, String unit) {
         double shown = quantity.shown(outcome);

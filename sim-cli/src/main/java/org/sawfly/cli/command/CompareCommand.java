@@ -2,16 +2,19 @@ package org.sawfly.cli.command;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.sawfly.aero.ModelChoice;
 import org.sawfly.cli.answer.Answer;
 import org.sawfly.cli.answer.ChangeWords;
 import org.sawfly.cli.answer.CompareAnswer;
 import org.sawfly.cli.answer.CompareFigure;
+import org.sawfly.cli.answer.ModelsAnswer;
 import org.sawfly.cli.answer.Version;
 import org.sawfly.file.FileKind;
 import org.sawfly.file.ScenarioFile;
@@ -39,6 +42,7 @@ import picocli.CommandLine.Parameters;
             "",
             "  sawfly compare plover.yaml --change boom.cut_mm=40 --keep margin",
             "  sawfly compare two-tails.yaml --json",
+            "  sawfly compare plover.yaml --change fin.scale_area=1.25 --model both",
             ""
         })
 final class CompareCommand implements Callable<Integer> {
@@ -77,9 +81,41 @@ final class CompareCommand implements Callable<Integer> {
     private record Question(
             String title, ScenarioFile scenarios, Map<String, List<Setting>> versions, boolean throwerNamed) {}
 
+    /** By both models: the glider as it is, or one change of it. */
+    private Integer byBothModels() {
+        if (FileKind.isStudy(file) || changes.keeps().size() > 1 || write != null || output.wantsChart()) {
+            throw new CommandException(
+                    Exit.WRONG_USE,
+                    "--model both takes a glider and at most one change and one --keep, and draws no chart."
+                            + " Maybe --model strip");
+        }
+        ScenarioFile scenarios = GliderOptions.open(file, launch);
+        List<Setting> changed = changes.changes();
+        Workbench bench = new Workbench();
+        Map<ModelChoice, ModelsAnswer.Pair> pairs = new EnumMap<>(ModelChoice.class);
+        for (ModelChoice model : ModelChoice.values()) {
+            List<Setting> rules = changes.rules(model.name().toLowerCase(Locale.ROOT));
+            List<Setting> version = new ArrayList<>(changed);
+            changes.keeps().forEach(keep -> version.add(ChangeOptions.keep(keep)));
+            version.addAll(rules);
+            Result today = bench.answer(scenarios.with(rules));
+            Result then = changed.isEmpty() ? today : bench.answer(scenarios.with(version));
+            pairs.put(model, new ModelsAnswer.Pair(today, then));
+        }
+        String what = changed.isEmpty() ? "" : ", and with " + ChangeWords.of(changed);
+        String title = scenarios.today().name() + " by both models: as it is" + what;
+        Answer answer = ModelsAnswer.of(title, changed, pairs);
+        GliderOptions.tell(scenarios, launch != null, answer);
+        output.deliver(answer, streams);
+        return Exit.DONE.code();
+    }
+
     @Override
     public Integer call() {
         output.check();
+        if (changes.bothModels()) {
+            return byBothModels();
+        }
         if (write != null) {
             output.files().check(Path.of(write[1]));
         }
@@ -177,7 +213,9 @@ final class CompareCommand implements Callable<Integer> {
         return settings.stream()
                 .filter(setting -> !setting.path().startsWith("rebalance")
                         && !setting.path().equals("preset")
-                        && !setting.path().equals("axes"))
+                        && !setting.path().equals("axes")
+                        && !setting.path().equals("model")
+                        && !setting.path().startsWith("pilot"))
                 .toList();
     }
 

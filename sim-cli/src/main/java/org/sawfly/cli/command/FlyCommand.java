@@ -6,6 +6,7 @@ import org.sawfly.cli.answer.Answer;
 import org.sawfly.cli.answer.Case;
 import org.sawfly.cli.answer.FlyAnswer;
 import org.sawfly.cli.answer.FlyFigures;
+import org.sawfly.cli.answer.SidewaysFigure;
 import org.sawfly.cli.chart.Charts;
 import org.sawfly.cli.chart.Figure;
 import org.sawfly.flight.Flight;
@@ -25,6 +26,7 @@ import picocli.CommandLine.Option;
             "",
             "  sawfly fly plover.yaml --chart flight.png",
             "  sawfly fly plover.yaml --launch strong.yaml --chart-swing swing.png",
+            "  sawfly fly plover.yaml --axes all --model strip --chart-side side.png",
             ""
         })
 final class FlyCommand implements Runnable {
@@ -36,6 +38,12 @@ final class FlyCommand implements Runnable {
             paramLabel = "FILE",
             description = "a chart of the first half second, to be held against a film; .png or .svg")
     private Path swing;
+
+    @Option(
+            names = "--chart-side",
+            paramLabel = "FILE",
+            description = "a chart of the launch from behind, with roll and heading; .png or .svg")
+    private Path side;
 
     private final Streams streams;
 
@@ -49,6 +57,10 @@ final class FlyCommand implements Runnable {
         if (swing != null) {
             kind(swing);
             output.files().check(swing);
+        }
+        if (side != null) {
+            kind(side);
+            output.files().check(side);
         }
         FlightLog log = new FlightLog();
         Case answered = asked.answer(log);
@@ -64,7 +76,10 @@ final class FlyCommand implements Runnable {
             answer.figure(FlyFigures.path(answered, log));
         }
         if (swing != null) {
-            draw(FlyFigures.swing(answered, log, harder(answered.result().plan())));
+            draw(swing, FlyFigures.swing(answered, log, harder(answered.result().plan())));
+        }
+        if (side != null) {
+            draw(side, SidewaysFigure.of(answered, log));
         }
         asked.deliver(answer, streams);
     }
@@ -75,10 +90,10 @@ final class FlyCommand implements Runnable {
         return log;
     }
 
-    private void draw(Figure figure) {
-        Charts.Kind kind = kind(swing);
-        asked.output().files().write(swing, out -> Charts.write(figure, kind, out));
-        asked.output().note(streams, "Wrote " + swing);
+    private void draw(Path path, Figure figure) {
+        Charts.Kind kind = kind(path);
+        asked.output().files().write(path, out -> Charts.write(figure, kind, out));
+        asked.output().note(streams, "Wrote " + path);
     }
 
     private static Charts.Kind kind(Path path) {
