@@ -141,8 +141,11 @@ public final class PairedDraws {
     }
 
     private double[] column(int version, Quantity<Result> quantity) {
-        int q = catalogue.indexOf(quantity);
-        if (q < 0 || version >= versions) {
+        int q = 0;
+        while (q < catalogue.size() && !catalogue.get(q).key().equals(quantity.key())) {
+            q++;
+        }
+        if (q == catalogue.size() || version >= versions) {
             throw new IllegalArgumentException(quantity.key() + " of version " + version + " was not drawn");
         }
         double[] column = new double[count()];

@@ -152,6 +152,13 @@ class PairedDrawsTest {
     }
 
     @Test
+    void numbersAreFoundByTheirKeys() {
+        Draws none = new Draws(only(Map.of()), 1, 1);
+        PairedDraws all = PairedDraws.run(BENCH, PLOVER, VERSIONS, ResultQuantities.ALL, none, 1, () -> false);
+        assertThat(all.value(0, ResultQuantities.APEX_HEIGHT).median()).isCloseTo(41, within(1e-4));
+    }
+
+    @Test
     void whatWasNotDrawnIsNotAnswered() {
         PairedDraws paired = run(new Draws(only(Map.of()), 1, 1), 1);
         assertThatThrownBy(() -> paired.value(0, ResultQuantities.IYY)).isInstanceOf(IllegalArgumentException.class);
