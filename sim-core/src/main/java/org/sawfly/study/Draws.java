@@ -1,9 +1,11 @@
 package org.sawfly.study;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.sawfly.flight.Scenario;
 import org.sawfly.study.statistics.Normal;
 
@@ -79,16 +81,25 @@ public final class Draws {
             this.neutral = scenarios.with(all);
         }
 
+        /** What is uncertain in this version at all. */
+        Set<Uncertain> moving() {
+            Set<Uncertain> moving = EnumSet.noneOf(Uncertain.class);
+            for (Uncertain one : Uncertain.values()) {
+                if (one.applies(now) && uncertainties.halfWidth(one) > 0) {
+                    moving.add(one);
+                }
+            }
+            return moving;
+        }
+
         /** The version's own settings and those of a draw. */
         List<Setting> settings(double[] offsets) {
             Map<String, Double> values = new LinkedHashMap<>();
             Map<String, Uncertain> byPath = new LinkedHashMap<>();
-            for (Uncertain one : Uncertain.values()) {
-                if (one.applies(now) && uncertainties.halfWidth(one) > 0) {
-                    double before = values.containsKey(one.path()) ? values.get(one.path()) : one.now(now, neutral);
-                    values.put(one.path(), one.moved(before, offsets[one.ordinal()]));
-                    byPath.put(one.path(), one);
-                }
+            for (Uncertain one : moving()) {
+                double before = values.containsKey(one.path()) ? values.get(one.path()) : one.now(now, neutral);
+                values.put(one.path(), one.moved(before, offsets[one.ordinal()]));
+                byPath.put(one.path(), one);
             }
             List<Setting> all = new ArrayList<>(version);
             values.forEach((path, value) -> all.add(byPath.get(path).setting(value)));

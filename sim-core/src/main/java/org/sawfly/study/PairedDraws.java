@@ -1,10 +1,14 @@
 package org.sawfly.study;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.sawfly.quantity.Quantity;
+import org.sawfly.study.statistics.Sample;
 import org.sawfly.study.statistics.ShareOfVariance;
 
 /**
@@ -17,6 +21,7 @@ public final class PairedDraws {
 
     private final List<Quantity<Result>> catalogue;
     private final int versions;
+    private final Set<Uncertain> moving = EnumSet.noneOf(Uncertain.class);
     private final List<double[]> offsets = new ArrayList<>();
     private final List<double[][]> rows = new ArrayList<>();
 
@@ -50,6 +55,7 @@ public final class PairedDraws {
         PairedDraws paired = new PairedDraws(catalogue, versions.size());
         List<Draws.Base> bases =
                 versions.stream().map(version -> draws.base(scenarios, version)).toList();
+        bases.forEach(base -> paired.moving.addAll(base.moving()));
         InOrder.run(
                 0,
                 draws.count(),
@@ -115,20 +121,37 @@ public final class PairedDraws {
         return reasons(differences(version, quantity));
     }
 
+    /**
+     * The input that explains most first, then the one that explains most of what is left, and so on: among few points two
+     * inputs may go together by chance, and the weaker one would borrow from the stronger.
+     */
     private List<Reason> reasons(double[] outcome) {
         List<Reason> reasons = new ArrayList<>();
-        for (Uncertain one : Uncertain.values()) {
-            double[] input = new double[count()];
-            for (int i = 0; i < input.length; i++) {
-                input[i] = offsets.get(i)[one.ordinal()];
+        List<Uncertain> left = new ArrayList<>(moving);
+        double total = Sample.of(outcome).squares();
+        double[] rest = outcome;
+        while (total > 0 && !left.isEmpty()) {
+            double[] from = rest;
+            Uncertain next = Collections.max(
+                    left, Comparator.comparingDouble((Uncertain one) -> ShareOfVariance.of(input(one), from)));
+            double share =
+                    ShareOfVariance.of(input(next), from) * Sample.of(from).squares() / total;
+            if (share < LEAST_SHARE) {
+                break;
             }
-            double share = ShareOfVariance.of(input, outcome);
-            if (share >= LEAST_SHARE) {
-                reasons.add(new Reason(one, share));
-            }
+            reasons.add(new Reason(next, share));
+            left.remove(next);
+            rest = ShareOfVariance.without(input(next), from);
         }
-        reasons.sort(Comparator.comparingDouble(Reason::share).reversed());
         return reasons;
+    }
+
+    private double[] input(Uncertain of) {
+        double[] input = new double[count()];
+        for (int i = 0; i < input.length; i++) {
+            input[i] = offsets.get(i)[of.ordinal()];
+        }
+        return input;
     }
 
     private double[] differences(int version, Quantity<Result> quantity) {

@@ -158,6 +158,18 @@ class PairedDrawsTest {
         assertThat(all.value(0, ResultQuantities.APEX_HEIGHT).median()).isCloseTo(41, within(1e-4));
     }
 
+    /** The lead follows from parts and neutral point: nothing of the throw may be blamed, whatever chance brings together. */
+    @Test
+    void reasonsAreNotBorrowed() {
+        PairedDraws paired = run(new Draws(Uncertainties.USUAL, 64, 1), 2);
+        assertThat(paired.differenceReasons(1, ResultQuantities.NOSE_LEAD))
+                .isNotEmpty()
+                .first()
+                .satisfies(reason -> assertThat(reason.of()).isEqualTo(Uncertain.NEUTRAL_POINT));
+        assertThat(paired.differenceReasons(1, ResultQuantities.NOSE_LEAD))
+                .allSatisfy(reason -> assertThat(reason.of().of()).isEqualTo(Uncertain.Of.MODEL));
+    }
+
     @Test
     void whatWasNotDrawnIsNotAnswered() {
         PairedDraws paired = run(new Draws(only(Map.of()), 1, 1), 1);

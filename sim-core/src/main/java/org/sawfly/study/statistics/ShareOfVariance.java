@@ -21,31 +21,44 @@ public final class ShareOfVariance {
      * @return share of the variance, 0 to 1; 0 without variance
      */
     public static double of(double[] input, double[] outcome) {
-        Integer[] order = new Integer[input.length];
+        double total = Sample.of(paired(input, outcome)).squares();
+        return total == 0 ? 0 : 1 - Sample.of(without(input, outcome)).squares() / total;
+    }
+
+    /** The outcome less what the input explains of it, in the same order; NaN where one of the two is. */
+    public static double[] without(double[] input, double[] outcome) {
+        double[] rest = paired(input, outcome);
+        Integer[] order = new Integer[rest.length];
         int count = 0;
-        for (int i = 0; i < input.length; i++) {
-            if (!Double.isNaN(input[i]) && !Double.isNaN(outcome[i])) {
+        for (int i = 0; i < rest.length; i++) {
+            if (!Double.isNaN(rest[i])) {
                 order[count++] = i;
             }
         }
         int groups = (int) Math.round(Math.sqrt(count));
-        if (groups < 2 || count < 2 * groups) {
-            return 0;
+        if (groups < 2) {
+            return rest;
         }
         Arrays.sort(order, 0, count, Comparator.comparingDouble(i -> input[i]));
-        double[] all = new double[count];
-        double within = 0;
         for (int g = 0; g < groups; g++) {
             int from = g * count / groups;
             int to = (g + 1) * count / groups;
-            double[] group = new double[to - from];
+            double mean = 0;
             for (int i = from; i < to; i++) {
-                group[i - from] = outcome[order[i]];
-                all[i] = group[i - from];
+                mean += rest[order[i]] / (to - from);
             }
-            within += Sample.of(group).squares();
+            for (int i = from; i < to; i++) {
+                rest[order[i]] -= mean;
+            }
         }
-        double total = Sample.of(all).squares();
-        return total == 0 ? 0 : 1 - within / total;
+        return rest;
+    }
+
+    private static double[] paired(double[] input, double[] outcome) {
+        double[] paired = outcome.clone();
+        for (int i = 0; i < paired.length; i++) {
+            paired[i] = Double.isNaN(input[i]) ? Double.NaN : paired[i];
+        }
+        return paired;
     }
 }
