@@ -29,6 +29,7 @@ public enum Unit {
     PERCENT("pct", "%", 1e-2),
     NEWTON("N", "N", 1),
     NEWTON_METRE("Nm", "N m", 1),
+    NEWTON_MILLIMETRE("Nmm", "N mm", 1e-3),
     NEWTON_SQUARE_METRE("Nm2", "N m2", 1),
     KILOGRAM_SQUARE_METRE("kgm2", "kg m2", 1),
     KILOGRAM_PER_CUBIC_METRE("kg_per_m3", "kg/m3", 1),

@@ -49,4 +49,17 @@ class ResultQuantitiesTest {
                 "still_air_time_s");
         assertThat(ResultQuantities.ALL).extracting(Quantity::key).containsAll(promised);
     }
+
+    @Test
+    void cataloguesOfTheBoomAndTheBenchJoin() {
+        List<Quantity<BoomLook>> boom = BoomQuantities.OF_BOOM;
+        assertThat(boom).extracting(Quantity::key).doesNotHaveDuplicates();
+        assertThat(boom).extracting(Quantity::words).doesNotHaveDuplicates();
+        assertThat(boom)
+                .extracting(Quantity::key)
+                .doesNotContainAnyElementsOf(
+                        ResultQuantities.ALL.stream().map(Quantity::key).toList());
+        assertThat(ToleranceQuantities.OF_SIZE).extracting(Quantity::key).doesNotHaveDuplicates();
+        assertThat(ToleranceQuantities.OF_ERROR).extracting(Quantity::key).doesNotHaveDuplicates();
+    }
 }

@@ -11,7 +11,9 @@ import org.sawfly.flight.Demo;
 import org.sawfly.flight.PresetRule;
 import org.sawfly.flight.Scenario;
 import org.sawfly.glider.Hand;
+import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.RebalanceRule;
+import org.sawfly.math.Vec3;
 import org.sawfly.motion.Axes;
 
 class ToleranceTest {
@@ -65,10 +67,45 @@ class ToleranceTest {
     void each_error_is_one_angle_and_has_a_length_for_the_ruler() {
         for (BenchError error : BenchError.values()) {
             assertThat(error.of(0)).isEqualTo(BenchErrors.NONE);
-            assertThat(error.of(0.01)).isNotEqualTo(BenchErrors.NONE);
-            assertThat(error.length(Demo.GLIDER)).isBetween(0.05, 0.8);
+            if (error.isAngle()) {
+                assertThat(error.of(0.01)).isNotEqualTo(BenchErrors.NONE);
+                assertThat(error.length(Demo.GLIDER)).isBetween(0.05, 0.8);
+                assertThat(error.on(Demo.GLIDER, 0.01)).isSameAs(Demo.GLIDER);
+            } else {
+                assertThat(error.of(0.01)).isEqualTo(BenchErrors.NONE);
+            }
         }
         assertThat(BenchError.TAILPLANE_INCIDENCE.of(0.01).tailplaneIncidence()).isEqualTo(0.01);
         assertThat(BenchError.BOOM_SKEW.of(0.01).boomSkew()).isEqualTo(0.01);
+    }
+
+    @Test
+    void a_balance_off_its_place_moves_the_cg_that_way() {
+        Vec3 cg = MassProperties.of(Demo.GLIDER).cg();
+        Vec3 back = MassProperties.of(BenchError.CG_BACK.on(Demo.GLIDER, 0.002)).cg();
+        Vec3 right =
+                MassProperties.of(BenchError.CG_RIGHT.on(Demo.GLIDER, 0.002)).cg();
+        assertThat(back.x() - cg.x()).isCloseTo(-0.002, within(1e-9));
+        assertThat(right.y() - cg.y()).isCloseTo(0.002, within(1e-9));
+    }
+
+    @Test
+    void the_size_that_costs_so_much_costs_so_much() {
+        Squareness square = new Squareness(BENCH, SCENARIO, SQUARE);
+        List<Sensitivity> all = square.all(0.5, 0.01, 2);
+        assertThat(all).extracting(Sensitivity::error).doesNotContain(BenchError.TAILPLANE_SKEW, BenchError.CG_RIGHT);
+        assertThat(all).extracting(Sensitivity::heightReading).isSorted();
+        for (Sensitivity one : all) {
+            if (!Double.isInfinite(one.costsHeight())) {
+                assertThat(-square.of(one.error(), one.costsHeight()).height())
+                        .as(one.error().words())
+                        .isCloseTo(0.5, within(0.05));
+            }
+            if (!Double.isInfinite(one.costsSink())) {
+                assertThat(square.of(one.error(), one.costsSink()).sink() / square.sink())
+                        .as(one.error().words())
+                        .isCloseTo(0.01, within(0.002));
+            }
+        }
     }
 }

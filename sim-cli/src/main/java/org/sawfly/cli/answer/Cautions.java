@@ -2,6 +2,8 @@ package org.sawfly.cli.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.sawfly.strength.Reserve;
+import org.sawfly.study.BoomQuantities;
 import org.sawfly.study.Result;
 import org.sawfly.study.ResultQuantities;
 import org.sawfly.study.Setting;
@@ -14,6 +16,9 @@ public final class Cautions {
     /** Before glue. */
     public static final String GLUE =
             "epoxy and its dust can make you allergic for life: gloves, fresh air. Let it cure fully before any load.";
+    /** Before a drill, and for whoever has drilled. */
+    public static final String DRILL =
+            "a hole weakens a thin boom: off the side faces, small, round edges, wrap over. Look there before every session.";
     /** Before moving lead or battery. */
     public static final String LEAD =
             "fix lead and battery well: in the spin they pull sideways about 60 times their weight.";
@@ -46,25 +51,39 @@ public final class Cautions {
     public static List<String> of(List<Setting> changes) {
         List<String> cautions = new ArrayList<>();
         for (Setting change : changes) {
-            String caution = of(change.path());
-            if (!cautions.contains(caution)) {
-                cautions.add(caution);
+            for (String caution : of(change.path())) {
+                if (!cautions.contains(caution)) {
+                    cautions.add(caution);
+                }
             }
         }
         return cautions;
     }
 
-    private static String of(String path) {
+    private static List<String> of(String path) {
         if (path.equals("boom.cut_mm") || path.startsWith("cut")) {
-            return CUT;
+            return List.of(CUT);
+        }
+        if (path.startsWith("boom.splice")) {
+            return List.of(CUT, GLUE);
+        }
+        if (path.startsWith("boom.holes") || path.startsWith("boom.slots")) {
+            return List.of(DRILL);
         }
         if (path.startsWith("boom")) {
-            return GLUE;
+            return List.of(GLUE);
         }
         if (path.startsWith("nose_lead") || path.startsWith("parts") || path.startsWith("ready_to_fly")) {
-            return LEAD;
+            return List.of(LEAD);
         }
-        return FIRST_FLIGHTS;
+        return List.of(FIRST_FLIGHTS);
+    }
+
+    /** A boom that bears little more than a throw asks. */
+    public static String weakSpot(String which, Reserve weakest) {
+        return "Weak spot, " + which + ": by this estimate the boom bears only " + BoomQuantities.RESERVE.text(weakest)
+                + " times the load at " + BoomQuantities.PLACE.text(weakest) + " mm. Do not throw it hard. Mend it or"
+                + " replace it.";
     }
 
     /** Warnings that a result itself calls for. */

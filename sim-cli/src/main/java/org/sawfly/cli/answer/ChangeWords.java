@@ -34,6 +34,9 @@ public final class ChangeWords {
     private static String one(Setting setting, String end) {
         return switch (setting.path()) {
             case CUT -> setting.value() + " mm off " + end;
+            case "boom.splice.behind_mm" -> "the boom sawn through " + setting.value() + " mm behind the leading edge";
+            case "boom.splice.takes_out_mm" -> setting.value() + " mm of it taken out";
+            case "boom.wrap.behind_mm" -> "the boom wrapped " + setting.value() + " mm behind the leading edge";
             case "tailplane.scale_area" -> "the tailplane's area times " + setting.value();
             case "fin.scale_area" -> "the fin's area times " + setting.value();
             case "ready_to_fly.cg_mm" -> "the CG at " + setting.value() + " mm";
@@ -46,6 +49,11 @@ public final class ChangeWords {
         List<Setting> own = changes.stream()
                 .filter(setting -> !setting.path().startsWith("cut."))
                 .toList();
+        for (String mended : List.of("splice", "wrap")) {
+            if (!own.isEmpty() && own.stream().allMatch(one -> one.path().startsWith("boom." + mended))) {
+                return mended;
+            }
+        }
         if (own.size() != 1) {
             return "changed";
         }

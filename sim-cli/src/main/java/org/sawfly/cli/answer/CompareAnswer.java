@@ -1,6 +1,7 @@
 package org.sawfly.cli.answer;
 
 import java.util.List;
+import java.util.Map;
 import org.sawfly.flight.PresetRule;
 import org.sawfly.glider.Balance;
 import org.sawfly.glider.Glider;
@@ -11,7 +12,9 @@ import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Quantity;
 import org.sawfly.quantity.Unit;
 import org.sawfly.stability.BalanceQuantities;
+import org.sawfly.strength.Reserve;
 import org.sawfly.study.Answered;
+import org.sawfly.study.BoomLook;
 import org.sawfly.study.Result;
 import org.sawfly.study.ResultQuantities;
 import org.sawfly.study.TryFirst;
@@ -25,10 +28,12 @@ public final class CompareAnswer {
     private final Answer answer = new Answer("compare");
     private final Result today;
     private final List<Version> versions;
+    private final Map<String, BoomLook> booms;
 
-    private CompareAnswer(Result today, List<Version> versions) {
+    private CompareAnswer(Result today, List<Version> versions, Map<String, BoomLook> booms) {
         this.today = today;
         this.versions = versions;
+        this.booms = booms;
     }
 
     /**
@@ -40,7 +45,17 @@ public final class CompareAnswer {
      * @param preset what the launch preset is counted from
      */
     public static Answer of(String title, Result today, List<Version> versions, PresetRule preset) {
-        CompareAnswer made = new CompareAnswer(today, versions);
+        return of(title, today, versions, preset, Map.of());
+    }
+
+    /**
+     * The whole answer with what the booms bear.
+     *
+     * @param booms by label, today's under "today"; empty when the boom is not mended
+     */
+    public static Answer of(
+            String title, Result today, List<Version> versions, PresetRule preset, Map<String, BoomLook> booms) {
+        CompareAnswer made = new CompareAnswer(today, versions, booms);
         made.write(title, preset);
         return made.answer;
     }
@@ -55,7 +70,7 @@ public final class CompareAnswer {
         answer.say(kept + ChangeWords.presetFrom(preset) + "; "
                 + today.plan().launch().name() + " throws.");
         answer.gap();
-        answer.table(new CompareTable(answer.results(), today, versions).table());
+        answer.table(new CompareTable(answer.results(), today, versions, booms).table());
         for (Version version : versions) {
             Answered answered = version.answered();
             if (!answered.flew()) {
@@ -80,6 +95,12 @@ public final class CompareAnswer {
                 Cautions.of(result).forEach(answer::caution);
             }
         }
+        booms.forEach((label, boom) -> {
+            Reserve weakest = boom.strength().weakest();
+            if (weakest.factor() < BoomAnswer.WEAK) {
+                answer.caution(Cautions.weakSpot(label, weakest));
+            }
+        });
         new CompareVerdict(answer, today, versions).write();
     }
 

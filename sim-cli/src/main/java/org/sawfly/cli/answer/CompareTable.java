@@ -2,6 +2,7 @@ package org.sawfly.cli.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.sawfly.flight.Outcome;
 import org.sawfly.flight.OutcomeQuantities;
 import org.sawfly.glider.RebalanceRule.Keep;
@@ -12,6 +13,8 @@ import org.sawfly.quantity.Direction;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Quantity;
 import org.sawfly.quantity.Unit;
+import org.sawfly.study.BoomLook;
+import org.sawfly.study.BoomQuantities;
 import org.sawfly.study.Result;
 import org.sawfly.study.ResultQuantities;
 
@@ -23,12 +26,14 @@ final class CompareTable {
     private final Fields results;
     private final Result today;
     private final List<Version> versions;
+    private final Map<String, BoomLook> booms;
     private final Table table = new Table(2, 2);
 
-    CompareTable(Fields results, Result today, List<Version> versions) {
+    CompareTable(Fields results, Result today, List<Version> versions, Map<String, BoomLook> booms) {
         this.results = results;
         this.today = today;
         this.versions = versions;
+        this.booms = booms;
     }
 
     Table table() {
@@ -54,6 +59,10 @@ final class CompareTable {
         volume(ResultQuantities.TAIL_VOLUME_V, "tail volume, fin", Usual.TAIL_VOLUME_V);
         if (versions.size() > 1) {
             damping();
+        }
+        if (!booms.isEmpty()) {
+            boom(BoomQuantities.MOVES_HEAVY, "500 g at the tail moves it");
+            boom(BoomQuantities.LEAST_RESERVE, "boom bears the throw, times");
         }
         seen(ResultQuantities.APEX_HEIGHT, "launch height", Direction.HEIGHT, Seeing.HEIGHT_M);
         seen(ResultQuantities.SETTLED_HEIGHT, "settled in the glide", Direction.HEIGHT, Seeing.HEIGHT_M);
@@ -97,6 +106,28 @@ final class CompareTable {
         Keep keep = versions.get(0).rule().keep();
         return keep == Keep.MARGIN && quantity == ResultQuantities.STATIC_MARGIN
                 || keep == Keep.CG && quantity == ResultQuantities.CG;
+    }
+
+    /** What is known of the booms, where a version has one. */
+    private void boom(Quantity<BoomLook> quantity, String words) {
+        List<String> cells = new ArrayList<>(List.of(words));
+        List<String> labels = new ArrayList<>(List.of(TODAY));
+        versions.forEach(version -> labels.add(version.label()));
+        for (String label : labels) {
+            BoomLook look = booms.get(label);
+            cells.add(
+                    look == null
+                            ? Numbers.NONE
+                            : results.section("booms").section(label).put(quantity, look));
+        }
+        cells.add(quantity.unit().words());
+        BoomLook changed = versions.size() == 1 ? booms.get(versions.get(0).label()) : null;
+        if (changed != null) {
+            Difference difference = Difference.of(quantity, booms.get(TODAY), changed);
+            cells.add(difference.words(Direction.AMOUNT));
+            results.section("changes").section(versions.get(0).label()).difference(quantity.key(), difference);
+        }
+        table.row(cells);
     }
 
     /** Where the battery went, as a place that changed. */

@@ -15,13 +15,18 @@ import org.sawfly.cli.answer.ChangeWords;
 import org.sawfly.cli.answer.CompareAnswer;
 import org.sawfly.cli.answer.CompareFigure;
 import org.sawfly.cli.answer.ModelsAnswer;
+import org.sawfly.cli.answer.SheetAnswer;
 import org.sawfly.cli.answer.Version;
 import org.sawfly.file.FileKind;
 import org.sawfly.file.ScenarioFile;
 import org.sawfly.file.StudyFile;
+import org.sawfly.flight.Craft;
 import org.sawfly.flight.FlightLog;
+import org.sawfly.flight.GlidePolar;
 import org.sawfly.flight.Scenario;
+import org.sawfly.strength.ControlLoads;
 import org.sawfly.study.Answered;
+import org.sawfly.study.BoomLook;
 import org.sawfly.study.Compare;
 import org.sawfly.study.NoAnswerException;
 import org.sawfly.study.Result;
@@ -64,6 +69,9 @@ final class CompareCommand implements Callable<Integer> {
             arity = "2",
             description = "write a version, changed and rebalanced, as a glider file")
     private String[] write;
+
+    @Option(names = "--sheet", description = "a sheet for the bench in place of the table, for one version")
+    private boolean sheet;
 
     @Mixin
     private ChangeOptions changes = new ChangeOptions();
@@ -143,7 +151,10 @@ final class CompareCommand implements Callable<Integer> {
                     answers.get(one.getKey()),
                     tryFirst));
         }
-        Answer answer = CompareAnswer.of(question.title(), today.result(), versions, first.presetRule());
+        Answer answer = sheet
+                ? sheet(today.result(), versions)
+                : CompareAnswer.of(
+                        question.title(), today.result(), versions, first.presetRule(), booms(today, versions));
         GliderOptions.tell(question.scenarios(), question.throwerNamed(), answer);
         if (output.wantsChart()) {
             draw(bench, question, today.result(), answer);
@@ -154,6 +165,47 @@ final class CompareCommand implements Callable<Integer> {
         output.deliver(answer, streams);
         boolean any = versions.stream().anyMatch(version -> version.answered().result() != null);
         return any ? Exit.DONE.code() : Exit.NO_ANSWER.code();
+    }
+
+    /** A closer look at all booms where one is mended or replaced; a cut alone leaves the strength nearly as it is. */
+    private static Map<String, BoomLook> booms(Answered today, List<Version> versions) {
+        Map<String, BoomLook> booms = new LinkedHashMap<>();
+        boolean mended = versions.stream()
+                .flatMap(version -> version.changes().stream())
+                .anyMatch(setting ->
+                        setting.path().startsWith("boom.") && !setting.path().equals(ChangeWords.CUT));
+        if (mended) {
+            booms.put(TODAY, BoomLook.of(today.result()));
+            for (Version version : versions) {
+                if (version.answered().result() != null) {
+                    booms.put(version.label(), BoomLook.of(version.answered().result()));
+                }
+            }
+        }
+        return booms;
+    }
+
+    private static Answer sheet(Result today, List<Version> versions) {
+        if (versions.size() > 1) {
+            throw new CommandException(
+                    Exit.WRONG_USE,
+                    "--sheet is for one version, and there are " + versions.size() + ". Maybe --change and one --keep");
+        }
+        Result result = versions.get(0).answered().result();
+        if (result == null) {
+            throw new CommandException(
+                    Exit.NO_ANSWER,
+                    versions.get(0).label() + ": " + versions.get(0).answered().reason());
+        }
+        Craft craft = result.plan().craft();
+        GlidePolar.Curve cruise = result.polar().settings().get("cruise");
+        double fastest = cruise == null
+                ? craft.cruise().speed()
+                : cruise.points().get(cruise.points().size() - 1).speed();
+        SheetAnswer.Controls controls = new SheetAnswer.Controls(
+                ControlLoads.atRelease(result.plan()),
+                ControlLoads.gliding(craft, result.plan().launch().weather().ground(), fastest));
+        return SheetAnswer.of(today, versions.get(0), BoomLook.of(today), controls);
     }
 
     private Question ofGlider() {

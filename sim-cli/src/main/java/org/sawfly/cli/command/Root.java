@@ -54,6 +54,9 @@ public final class Root implements Runnable {
         all.put("balance", BalanceCommand::new);
         all.put("stability", StabilityCommand::new);
         all.put("glide", GlideCommand::new);
+        all.put("boom", BoomCommand::new);
+        all.put("tolerance", ToleranceCommand::new);
+        all.put("swing", SwingCommand::new);
         all.put(CARD, CardCommand::new);
         all.put("cautions", CautionsCommand::line);
         return all;

@@ -12,11 +12,18 @@ import org.sawfly.cli.Runs;
 import org.sawfly.file.ScenarioFile;
 import org.sawfly.flight.Scenario;
 import org.sawfly.quantity.Numbers;
+import org.sawfly.strength.BoomStrength;
+import org.sawfly.strength.ControlLoads;
+import org.sawfly.strength.TailEffectiveness;
 import org.sawfly.study.Answered;
 import org.sawfly.study.Axis;
+import org.sawfly.study.BoomLook;
 import org.sawfly.study.Compare;
 import org.sawfly.study.Result;
+import org.sawfly.study.Sensitivity;
 import org.sawfly.study.Setting;
+import org.sawfly.study.SoftBoom;
+import org.sawfly.study.Squareness;
 import org.sawfly.study.StopWhen;
 import org.sawfly.study.TryFirst;
 import org.sawfly.study.Vary;
@@ -46,6 +53,53 @@ class CommandAnswersTest {
     void everyNumberOfACompareIsInJson() {
         TextNumbers.assertAllInJson(compared("cut 40", List.of(new Setting("boom.cut_mm", "40"))));
         TextNumbers.assertAllInJson(compared("fin x 1.2", List.of(new Setting("fin.scale_area", "1.2"))));
+    }
+
+    @Test
+    void everyNumberOfBoomAndToleranceIsInJson() {
+        Scenario scenario = plover.with(List.of());
+        Result result = bench.answer(scenario);
+        List<Setting> changes = List.of(new Setting("boom.splice.behind_mm", "430"));
+        Result changed = bench.answer(plover.with(changes));
+        BoomLook look = BoomLook.of(changed);
+        List<TailEffectiveness> tails = new ArrayList<>();
+        for (double speed = 0; speed < 50; speed += 10) {
+            tails.add(look.effectiveness(scenario.corrections(), bench.models(), speed));
+        }
+        TextNumbers.assertAllInJson(BoomAnswer.of(
+                new Case(changes, plover.with(changes), changed),
+                new BoomAnswer.Looked(
+                        look,
+                        BoomLook.of(result),
+                        BoomStrength.limit(changed.plan()),
+                        SoftBoom.of(bench, plover.with(changes), changed),
+                        tails,
+                        tails)));
+        List<Sensitivity> errors = new Squareness(bench, scenario, result).all(0.5, 0.01, 2);
+        TextNumbers.assertAllInJson(ToleranceAnswer.of(new Case(List.of(), scenario, result), errors));
+    }
+
+    @Test
+    void everyNumberOfASheetIsInJson() {
+        Result today = bench.answer(plover.with(List.of()));
+        for (Setting change : List.of(
+                new Setting("boom.cut_mm", "40"),
+                new Setting("boom.splice", "{behind_mm: 430, takes_out_mm: 20}"),
+                new Setting("boom.wrap", "{behind_mm: 430}"))) {
+            List<Setting> changes = List.of(change);
+            Scenario scenario = plover.with(changes);
+            Answered answered =
+                    Compare.run(bench, plover, java.util.Map.of("it", changes)).get("it");
+            Version version = new Version("it", changes, scenario.rebalance(), answered, java.util.Optional.empty());
+            Result result = answered.result();
+            SheetAnswer.Controls controls = new SheetAnswer.Controls(
+                    ControlLoads.atRelease(result.plan()),
+                    ControlLoads.gliding(
+                            result.plan().craft(),
+                            result.plan().launch().weather().ground(),
+                            12));
+            TextNumbers.assertAllInJson(SheetAnswer.of(today, version, BoomLook.of(today), controls));
+        }
     }
 
     @Test
