@@ -44,6 +44,28 @@ class CompareTest {
     }
 
     @Test
+    void theLeadAmongTheGramsIsTheLeadOfTheTable() {
+        for (String area : List.of("0.8", "0.83", "0.85", "0.9", "1.1", "1.2")) {
+            Runs run = Runs.of(
+                    "compare",
+                    Runs.scenario("plover-ten-numbers.yaml"),
+                    "--change",
+                    "tailplane.scale_area=" + area,
+                    "--keep",
+                    "margin");
+            java.util.regex.Matcher table = java.util.regex.Pattern.compile("(take out|put in) ([0-9.]+) g")
+                    .matcher(run.out());
+            java.util.regex.Matcher grams = java.util.regex.Pattern.compile("nose\\s+lead\\s+([0-9.]+)\\s+(out|in)")
+                    .matcher(run.out());
+            if (table.find()) {
+                assertThat(grams.find()).as(run.out()).isTrue();
+                assertThat(grams.group(1)).as(run.out()).isEqualTo(table.group(2));
+                assertThat(table.group(1)).endsWith(grams.group(2));
+            }
+        }
+    }
+
+    @Test
     void severalRulesGiveSeveralColumns() {
         Runs run = cut("--keep", "nothing,cg,margin");
         assertThat(run.code()).isZero();

@@ -27,7 +27,11 @@ class VaryTest {
         assertThat(lines).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 80);
         assertThat(run.out())
                 .matches("\\p{ASCII}*")
-                .contains("<- today", "no lead comes out", "Nothing gives out from 0 to 80 mm.", "Caution: cut carbon")
+                .contains(
+                        "<- today",
+                        "no lead comes out",
+                        "From 52 mm on the tailplane falls below",
+                        "Caution: cut carbon")
                 .doesNotContain("NaN");
     }
 
@@ -35,7 +39,7 @@ class VaryTest {
     void everyStudyThatVariesRuns() {
         Runs cg = Runs.of("sweep", Runs.scenario("move-cg.yaml"));
         assertThat(cg.code()).isZero();
-        assertThat(cg.out()).contains("Each 2 mm back:");
+        assertThat(cg.out()).containsIgnoringCase("each 2 mm back:");
         assertThat(cg.out().lines()).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 80);
         Runs grid = Runs.of("vary", Runs.scenario("boom-and-fin.yaml"));
         assertThat(grid.code()).isZero();
@@ -105,6 +109,17 @@ class VaryTest {
                 "vary", Runs.scenario("plover.yaml"), "--vary", "boom.cut_mm=0..40/10", "--csv", csv.toString()));
         args.addAll(List.of(more));
         return Runs.of(args.toArray(String[]::new));
+    }
+
+    @Test
+    void aReasonIsSaidOfTheRowsItIsTrueOf() {
+        Runs run = Runs.of("vary", Runs.scenario("plover.yaml"), "--vary", "ready_to_fly.cg_mm=52..90/2");
+        assertThat(run.code()).as(run.err()).isZero();
+        java.util.regex.Matcher failing = java.util.regex.Pattern.compile(
+                        "(?m)^  (?:At|From) [0-9.]+ mm(?: to [0-9.]+ mm)?: ")
+                .matcher(run.out());
+        assertThat(run.out()).contains(" !\n").doesNotContain("Nothing gives out");
+        assertThat(failing.results()).isNotEmpty();
     }
 
     @Test

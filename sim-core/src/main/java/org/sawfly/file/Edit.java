@@ -57,6 +57,17 @@ final class Edit {
         return (Node.Keys) inner;
     }
 
+    /** A tree whose uppermost keys may be paths, "boom.cut_mm", as the same without points. */
+    static Node.Keys spread(Node.Keys tree, Problems problems) {
+        Node.Keys result = new Node.Keys(tree.place(), Map.of());
+        for (Map.Entry<String, Node.Entry> one : tree.entries().entrySet()) {
+            Node.Keys inner =
+                    single(one.getKey(), one.getValue().value(), one.getValue().place(), problems);
+            result = inner == null ? result : over(result, inner);
+        }
+        return result;
+    }
+
     /** A value as it would stand in a file: a number, a word, or a map or list in braces. */
     static Node value(String written, Place place, Problems problems) {
         Problems inside = new Problems();

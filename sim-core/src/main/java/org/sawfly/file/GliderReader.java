@@ -56,8 +56,9 @@ final class GliderReader {
      * @param lead       nose lead where it was not weighed [kg]
      * @param correction of mass and moment
      * @param decalage   found for the cruise [rad]; NaN when it stands in the file
+     * @param allListed  whether the parts in the file are all there are
      */
-    record Held(double lead, Correction correction, double decalage) {}
+    record Held(double lead, Correction correction, double decalage, boolean allListed) {}
 
     /**
      * A glider as read.
@@ -93,7 +94,8 @@ final class GliderReader {
             return TailReader.tailplane(t, fin, boomZ, tables);
         });
         PartsReader reader = new PartsReader(pod.noseX(), -boom.endX(), boomZ, -tailplane.x());
-        Map<String, Part> parts = reader.read(in);
+        boolean allListed = held == null ? leadWeighed(in) : held.allListed();
+        Map<String, Part> parts = reader.read(in, allListed);
         PartsReader.NoseLead lead = reader.lead(in);
         Map<String, WeighingReader.Read> weighings = WeighingReader.read(in);
         Map<Bifilar.Axis, SwingReader.Read> swings = SwingReader.read(in);
@@ -124,8 +126,12 @@ final class GliderReader {
             glider = withDecalage(glider, decalage);
         }
         Corrections corrections = square.withBench(bench.of(glider));
-        Held resolved = new Held(glider.noseLead().mass(), glider.correction(), decalage);
+        Held resolved = new Held(glider.noseLead().mass(), glider.correction(), decalage, allListed);
         return new Read(glider, resolved, balance, corrections, settings, seen);
+    }
+
+    private static boolean leadWeighed(In in) {
+        return in.keysOf("nose_lead").get("nose_lead") instanceof Node.Keys lead && lead.get("mass_g") != null;
     }
 
     private double decalage(In in, Glider glider, Corrections corrections, GlideSettings settings) {

@@ -12,7 +12,10 @@ import org.sawfly.math.Vec3;
 import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Unit;
 
-/** Reads everything else that weighs something, by name; a usual set is assumed when nothing is listed. */
+/**
+ * Reads everything else that weighs something, by name. A list is complete when the lead is weighed too; before that, what a
+ * usual set has and nobody listed is assumed, so that one part more or one weighed makes no other vanish.
+ */
 final class PartsReader {
     private static final List<String> PIECES =
             List.of(Piece.WING, Piece.TAILPLANE, Piece.FIN, Piece.BOOM, Piece.POD, Piece.NOSE_LEAD);
@@ -22,6 +25,8 @@ final class PartsReader {
     private static final double DEMO_NOSE = 0.265;
 
     private static final double MASS_BAND = 0.25;
+    /** Half the range a usual place lies in [mm]. */
+    private static final double PLACE_BAND = 15;
 
     private final double nose;
     private final double boomEnd;
@@ -43,21 +48,53 @@ final class PartsReader {
         this.tailEdge = tailEdge;
     }
 
-    Map<String, Part> read(In in) {
-        Map<String, Part> listed = in.named("parts", "battery", "everything else that weighs something", this::part);
+    /**
+     * Reads them.
+     *
+     * @param complete whether a list, if there is one, names all there is
+     */
+    Map<String, Part> read(In in, boolean complete) {
+        boolean whole = complete && in.has("parts");
+        Map<String, Part> usual = usual();
+        Map<String, Part> listed = in.named(
+                "parts",
+                "battery",
+                "everything else that weighs something",
+                (name, one) -> part(name, one, whole || one.described() != null ? null : usual.get(name)));
         for (String piece : PIECES) {
             if (listed.containsKey(piece)) {
                 in.problem("parts", "\"" + piece + "\" has a section of its own", "another name");
             }
         }
-        return in.has("parts") ? listed : usual(in);
+        if (whole) {
+            return listed;
+        }
+        Map<String, Part> parts = new LinkedHashMap<>();
+        usual.forEach((name, part) -> {
+            if (!listed.containsKey(name)) {
+                tell(in, name, part);
+            }
+            parts.put(name, listed.getOrDefault(name, part));
+        });
+        listed.forEach(parts::putIfAbsent);
+        return parts;
     }
 
-    private Part part(String name, In in) {
-        double mass = in.number("mass_g", between(0, 1000).usually(0.1, 150), 10, "weight");
-        double x = place(in);
+    /** One part; what is usual stands in for what is left out, if anything is usual under this name. */
+    private Part part(String name, In in, Part usual) {
+        Bounds weight = between(0, 1000).usually(0.1, 150);
+        double mass = usual == null
+                ? in.number("mass_g", weight, 10, "weight")
+                : in.orAssume(
+                        in.optional("mass_g", weight, 10, "weight"),
+                        "mass_g",
+                        usual.mass(),
+                        MASS_BAND * Unit.GRAM.fromSi(usual.mass()),
+                        "usual weight of " + name);
+        double x = place(name, in, usual);
         double above = in.neutral("above_boom_mm", between(0, 300), 0, "above the boom's axis");
-        Mount mount = in.choice("on", List.of(Mount.values()), Mount.FIXED, "what it moves with");
+        Mount mount = in.choice(
+                "on", List.of(Mount.values()), usual == null ? Mount.FIXED : usual.mount(), "what it moves with");
         double forward = in.neutral("can_slide_forward_mm", between(0, 500), 0, "room to move it forward");
         double back = in.neutral("can_slide_back_mm", between(0, 500), 0, "room to move it back");
         if (name.equals("battery") && x < 0) {
@@ -70,11 +107,16 @@ final class PartsReader {
     }
 
     /** Place along the glider, forward positive [m], from one of two keys. */
-    private static double place(In in) {
+    private static double place(String name, In in, Part usual) {
         double ahead = in.optional("ahead_mm", PLACE, 120, "ahead of the wing's root leading edge");
         double behind = in.optional("behind_mm", PLACE, 60, "behind the wing's root leading edge");
         if (in.has("ahead_mm") && in.has("behind_mm")) {
             in.problem("behind_mm", "ahead_mm is given as well", "leave out one of the two");
+        } else if (!in.has("ahead_mm") && !in.has("behind_mm") && usual != null) {
+            double x = usual.place().x();
+            in.orAssume(
+                    Double.NaN, x >= 0 ? "ahead_mm" : "behind_mm", Math.abs(x), PLACE_BAND, "usual place of " + name);
+            return x;
         } else if (!in.has("ahead_mm") && !in.has("behind_mm")) {
             in.needed("ahead_mm", "place ahead of the wing's root leading edge, or behind_mm", "120");
         }
@@ -111,39 +153,35 @@ final class PartsReader {
     }
 
     /** What is in such a glider usually; common practice, no source. */
-    private Map<String, Part> usual(In in) {
+    private Map<String, Part> usual() {
         double scale = nose / DEMO_NOSE;
         Map<String, Part> parts = new LinkedHashMap<>();
-        put(in, parts, "wing servos and leads", 11.6, -0.058, Mount.FIXED);
-        put(in, parts, "wing bolts", 1.6, -0.062, Mount.FIXED);
-        put(in, parts, "tail servos", 9.4, 0.128 * scale, Mount.FIXED);
-        put(in, parts, "receiver", 3.8, 0.078 * scale, Mount.FIXED);
-        put(in, parts, "battery", 15.2, 0.205 * scale, Mount.FIXED);
-        put(in, parts, "switch and wiring", 2.4, 0.15 * scale, Mount.FIXED);
-        put(in, parts, "tailplane mount", 1.1, -tailEdge - 0.024, Mount.BOOM_END);
-        put(in, parts, "strings and springs", 0.9, -(boomEnd - 0.43), Mount.ALONG_BOOM);
-        put(in, parts, "glue and cloth", 0.9, -(boomEnd - 0.055), Mount.BOOM_END);
+        put(parts, "wing servos and leads", 11.6, -0.058, Mount.FIXED);
+        put(parts, "wing bolts", 1.6, -0.062, Mount.FIXED);
+        put(parts, "tail servos", 9.4, 0.128 * scale, Mount.FIXED);
+        put(parts, "receiver", 3.8, 0.078 * scale, Mount.FIXED);
+        put(parts, "battery", 15.2, 0.205 * scale, Mount.FIXED);
+        put(parts, "switch and wiring", 2.4, 0.15 * scale, Mount.FIXED);
+        put(parts, "tailplane mount", 1.1, -tailEdge - 0.024, Mount.BOOM_END);
+        put(parts, "strings and springs", 0.9, -(boomEnd - 0.43), Mount.ALONG_BOOM);
+        put(parts, "glue and cloth", 0.9, -(boomEnd - 0.055), Mount.BOOM_END);
         return parts;
     }
 
-    private void put(In in, Map<String, Part> parts, String name, double grams, double x, Mount mount) {
-        double mass = Unit.GRAM.toSi(grams);
-        parts.put(name, new Part(mass, new Vec3(x, 0, boomZ), mount, 0, 0));
-        String path = in.pathOf("parts") + "." + name;
-        in.reading()
-                .assume(new Assumed(
-                        path + ".mass_g",
-                        grams,
-                        Band.around(grams, MASS_BAND * grams),
-                        Unit.GRAM,
-                        "usual weight of " + name));
+    private void put(Map<String, Part> parts, String name, double grams, double x, Mount mount) {
+        parts.put(name, new Part(Unit.GRAM.toSi(grams), new Vec3(x, 0, boomZ), mount, 0, 0));
+    }
+
+    /** Lists a usual part as assumed. */
+    private static void tell(In in, String name, Part part) {
+        double x = part.place().x();
+        double grams = Unit.GRAM.fromSi(part.mass());
         double place = Unit.MILLIMETRE.fromSi(Math.abs(x));
-        in.reading()
-                .assume(new Assumed(
-                        path + (x >= 0 ? ".ahead_mm" : ".behind_mm"),
-                        place,
-                        Band.around(place, 15),
-                        Unit.MILLIMETRE,
-                        "usual place of " + name));
+        String path = in.pathOf("parts") + "." + name;
+        String key = x >= 0 ? ".ahead_mm" : ".behind_mm";
+        Band weights = Band.around(grams, MASS_BAND * grams);
+        Band places = Band.around(place, PLACE_BAND);
+        in.reading().assume(new Assumed(path + ".mass_g", grams, weights, Unit.GRAM, "usual weight of " + name));
+        in.reading().assume(new Assumed(path + key, place, places, Unit.MILLIMETRE, "usual place of " + name));
     }
 }

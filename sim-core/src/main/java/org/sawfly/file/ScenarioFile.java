@@ -78,8 +78,8 @@ public final class ScenarioFile implements Scenarios {
         Documents documents = new Documents(reading.problems());
         Documents.Document gliderFile = documents.of(Documents.Kind.GLIDER, glider);
         Node tree = TreeReader.read(Source.of(launchName, launchText), reading.problems());
-        Documents.Document launch =
-                new Documents.Document(Path.of(launchName), Documents.Kind.LAUNCH, (Node.Keys) tree);
+        Documents.Document launch = new Documents.Document(
+                Path.of(launchName), Documents.Kind.LAUNCH, heldAtThePeg((Node.Keys) tree, gliderFile));
         ScenarioFile file = open(documents, reading, gliderFile, launch);
         reading.problems().throwIfAny();
         return file;
@@ -91,7 +91,9 @@ public final class ScenarioFile implements Scenarios {
         TableFiles tables = new TableFiles();
         GliderReader.CruiseDecalage cruise = new TrimmedDecalage();
         Node.Keys launchTree = launchFile == null
-                ? (Node.Keys) TreeReader.read(Source.of("usual launch", USUAL_LAUNCH), reading.problems())
+                ? heldAtThePeg(
+                        (Node.Keys) TreeReader.read(Source.of("usual launch", USUAL_LAUNCH), reading.problems()),
+                        gliderFile)
                 : launchFile.tree();
         LaunchReader.Read launch = In.read(launchTree, reading, LaunchReader::read);
         if (gliderFile == null) {
@@ -252,6 +254,17 @@ public final class ScenarioFile implements Scenarios {
     /** Whether the usual thrower stands in for a launch file. */
     public boolean usualLaunch() {
         return launch.place().file().equals("usual launch");
+    }
+
+    /** The launch of a thrower who is not the glider's own: he throws with the hand that the peg asks for. */
+    private static Node.Keys heldAtThePeg(Node.Keys launch, Documents.Document gliderFile) {
+        boolean right = gliderFile != null
+                && gliderFile.tree().get("wing") instanceof Node.Keys wing
+                && wing.get("peg_tip") instanceof Node.Scalar peg
+                && peg.text().equals("right");
+        Place place = launch.place();
+        Node left = new Node.Scalar(place, Node.Kind.TEXT, "left");
+        return right ? Edit.over(launch, Edit.single("thrower.hand", left, place, new Problems())) : launch;
     }
 
     private static void refuseWeight(Change all, Problems problems) {

@@ -84,7 +84,7 @@ public record StudyFile(
         StopWhen stop = in.map("stop_when", "where something gives out", StudyFile::stopWhen);
         Node.Keys options = in.keysOf(Options.KEYS);
         Options.read(in.quiet());
-        Node.Keys change = in.free("change", "values of the glider or launch file that all have changed");
+        Node.Keys change = change(in, "values of the glider or launch file that all have changed");
         if (in.has("vary") && in.has("versions")) {
             in.problem("versions", "vary is given as well", "two studies");
         } else if (!in.has("vary") && !in.has("versions")) {
@@ -96,7 +96,11 @@ public record StudyFile(
     private static Node.Keys version(String name, In in) {
         Node.Keys options = in.keysOf(Options.KEYS);
         Options.read(in.quiet());
-        return Edit.over(in.free("change", "values of the glider or launch file that are other than today"), options);
+        return Edit.over(change(in, "values of the glider or launch file that are other than today"), options);
+    }
+
+    private static Node.Keys change(In in, String words) {
+        return Edit.spread(in.free("change", words), in.reading().problems());
     }
 
     private static List<Varied> vary(In in) {

@@ -53,6 +53,34 @@ class ScenarioFileTest {
     }
 
     @Test
+    void onePartMoreMakesNoAssumedPartVanish() {
+        ScenarioFile few =
+                ScenarioFile.open(SCENARIOS.resolve("plover-ten-numbers.yaml"), SCENARIOS.resolve("club.yaml"));
+        double before = MassProperties.of(few.today()).mass();
+        Glider ballasted = few.with(Settings.parse("parts.ballast={mass_g: 40, behind_mm: 69}", "--change"))
+                .glider();
+        assertThat(MassProperties.of(ballasted).mass()).isCloseTo(before + 0.040, within(1e-12));
+        Glider heavier =
+                few.with(Settings.parse("parts.battery.mass_g=20", "--change")).glider();
+        assertThat(MassProperties.of(heavier).mass()).isCloseTo(before + 0.020 - 0.0152, within(1e-12));
+        assertThat(heavier.parts().get("battery").place())
+                .isEqualTo(few.today().parts().get("battery").place());
+    }
+
+    @Test
+    void thrownByAnybodyALeftHandersGliderIsHeldAtItsPeg() throws IOException {
+        Path glider = folder.resolve("left.yaml");
+        String text = Files.readString(SCENARIOS.resolve("plover-ten-numbers.yaml"));
+        Files.writeString(glider, text.replace("\nwing:", "\nwing:\n  peg_tip: right"));
+        String club = Files.readString(SCENARIOS.resolve("club.yaml"));
+        Scenario scenario = ScenarioFile.open(glider, "anybody", club.replaceAll("calibrated_with.*", ""))
+                .with(List.of());
+        assertThat(scenario.launch().thrower().hand())
+                .isEqualTo(scenario.glider().wing().peg())
+                .isNotEqualTo(PLOVER.today().wing().peg());
+    }
+
+    @Test
     void cutsTheBoomAsTheGliderPackageDoes() {
         Glider cut = with("boom.cut_mm=40", "rebalance.keep=margin").glider();
         assertThat(cut).isEqualTo(BoomCut.atRearEnd(0.04, 0.0005).apply(PLOVER.today()));

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.sawfly.flight.Scenario;
 import org.sawfly.glider.CgSetting.Means;
+import org.sawfly.glider.Glider;
 import org.sawfly.glider.RebalanceRule.Keep;
 import org.sawfly.study.Setting;
 
@@ -110,6 +111,18 @@ class StudyFileTest {
                         e -> assertThat(e.problems())
                                 .anySatisfy(
                                         problem -> assertThat(problem.what()).contains(what)));
+    }
+
+    @Test
+    void keysOfAChangeMayBePaths() throws IOException {
+        StudyFile study = open("versions:\n"
+                + "  points: {change: {boom.cut_mm: 40, parts.battery.mass_g: 20, fin: {scale_area: 1.1}}}\n"
+                + "  nested: {change: {boom: {cut_mm: 40}, parts: {battery: {mass_g: 20}}, fin: {scale_area: 1.1}}}\n");
+        Glider points = study.scenarios().with(study.versions().get("points")).glider();
+        assertThat(points)
+                .isEqualTo(
+                        study.scenarios().with(study.versions().get("nested")).glider())
+                .isNotEqualTo(study.scenarios().today());
     }
 
     @Test

@@ -100,6 +100,11 @@ public final class Cautions {
                 || ResultQuantities.LAUNCH_MARGIN.value(result) <= 0;
     }
 
+    /** Whether the tailplane is below the usual range. */
+    public static boolean smallTailplane(Result result) {
+        return ResultQuantities.TAIL_VOLUME_H.value(result) < Usual.TAIL_VOLUME_H.low();
+    }
+
     /** Whether the fin is below the usual range. */
     public static boolean smallFin(Result result) {
         return ResultQuantities.TAIL_VOLUME_V.value(result) < Usual.TAIL_VOLUME_V.low();

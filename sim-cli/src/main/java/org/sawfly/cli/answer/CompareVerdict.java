@@ -9,6 +9,9 @@ import org.sawfly.study.ResultQuantities;
 
 /** What decides a comparison, said last. */
 final class CompareVerdict {
+    /** A tail volume below this share of today's is noticed. */
+    private static final double NOTICED_SHARE = 0.97;
+
     private final Answer answer;
     private final Result today;
     private final List<Version> versions;
@@ -91,6 +94,12 @@ final class CompareVerdict {
         if (Cautions.smallFin(result) && !Cautions.smallFin(today)) {
             return launch(version) + " The fin is then smaller than such gliders have: do less, or fit a "
                     + "larger fin.";
+        }
+        boolean less = ResultQuantities.TAIL_VOLUME_H.value(result)
+                < NOTICED_SHARE * ResultQuantities.TAIL_VOLUME_H.value(today);
+        if (Cautions.smallTailplane(result) && less) {
+            return launch(version) + " " + otherwise(version, result)
+                    + " The tailplane is then smaller than such gliders have: looser in pitch, so try it gently.";
         }
         return launch(version) + " " + otherwise(version, result);
     }

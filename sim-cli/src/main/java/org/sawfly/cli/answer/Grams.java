@@ -48,7 +48,8 @@ final class Grams {
         if (Math.abs(rest) >= STEP / 2) {
             shown.put(REST, rest);
         }
-        return rounded(shown, printedChange);
+        double lead = printed(changed) - printed(today);
+        return rounded(shown, printedChange, Numbers.rounded(lead, DECIMALS));
     }
 
     private static void add(Map<String, Double> sums, Glider glider, int sign) {
@@ -57,12 +58,24 @@ final class Grams {
         }
     }
 
-    private static List<Item> rounded(Map<String, Double> exact, double total) {
+    /** Lead as a table prints it [g]. */
+    private static double printed(Glider glider) {
+        return Numbers.rounded(Unit.GRAM.fromSi(glider.noseLead().mass()), DECIMALS);
+    }
+
+    /** The lead is what the table says beside it, the rest makes up the sum; lead alone is the whole sum. */
+    private static List<Item> rounded(Map<String, Double> exact, double total, double lead) {
+        Map<String, Double> others = new LinkedHashMap<>(exact);
+        boolean among = others.remove(Piece.NOSE_LEAD) != null && !others.isEmpty();
+        Map<String, Double> free = among ? others : exact;
         double[] shown = AddingUp.rounded(
-                exact.values().stream().mapToDouble(Double::doubleValue).toArray(), total, DECIMALS);
+                free.values().stream().mapToDouble(Double::doubleValue).toArray(),
+                among ? total - lead : total,
+                DECIMALS);
         List<Item> items = new ArrayList<>();
+        int next = 0;
         for (String name : exact.keySet()) {
-            items.add(new Item(name, shown[items.size()]));
+            items.add(new Item(name, free.containsKey(name) ? shown[next++] : lead));
         }
         return items.stream().filter(item -> item.grams() != 0).toList();
     }

@@ -63,6 +63,16 @@ record Limit(String name, String words, Quantity<Result> quantity, double bound,
     }
 
     /** The lower end of what such gliders have; no reason to stop, but to know of. */
+    static Limit usualTailplane() {
+        return new Limit(
+                "tailplane below usual",
+                "the tailplane falls below the usual range",
+                ResultQuantities.TAIL_VOLUME_H,
+                Usual.TAIL_VOLUME_H.low(),
+                true);
+    }
+
+    /** The same for the fin. */
     static Limit usualFin() {
         return new Limit(
                 "fin below usual",

@@ -14,6 +14,7 @@ import org.sawfly.study.StopWhen;
 /** What varying one or two quantities shows: the table, where something gives out, and how far to go. */
 public final class VaryAnswer {
     private static final int MOST_LINES = 14;
+    private static final int MOST_REASONS = 3;
     private static final double NOUGHT_POINT_ONE = 0.05;
 
     private final Answer answer = new Answer("vary");
@@ -89,13 +90,32 @@ public final class VaryAnswer {
         answer.gap();
         lead(axis);
         List<Limit.Passed> passed = limits(axis);
-        List<VaryRow> notFlown = rows.rows().stream().filter(row -> !row.flew()).toList();
-        if (!notFlown.isEmpty()) {
-            VaryRow first = notFlown.get(0);
-            answer.say("  From " + axis.textWithUnit(first.values().get(0)) + ": " + first.ended() + ".");
-        }
+        notFlown(axis);
         answer.figure(VaryPicture.of(asked, rows, today, passed));
         new VaryVerdict(answer, axis, rows, today).write(passed);
+    }
+
+    /** Why rows have no launch to show, for each stretch of the range with the same reason. */
+    private void notFlown(VariedAxis axis) {
+        List<VaryRow> all = rows.rows();
+        int said = 0;
+        for (int i = 0; i < all.size() && said < MOST_REASONS; i++) {
+            if (all.get(i).flew()) {
+                continue;
+            }
+            int from = i;
+            String why = all.get(i).ended();
+            while (i + 1 < all.size()
+                    && !all.get(i + 1).flew()
+                    && all.get(i + 1).ended().equals(why)) {
+                i++;
+            }
+            String first = axis.textWithUnit(all.get(from).values().get(0));
+            String last = axis.textWithUnit(all.get(i).values().get(0));
+            String where = from == i ? "At " + first : "From " + first + " to " + last;
+            say(where + ": " + why + ".");
+            said++;
+        }
     }
 
     private Table table(VariedAxis axis) {
@@ -129,6 +149,9 @@ public final class VaryAnswer {
             cells.add(axis.text(x));
             cells.add(row.text(ResultQuantities.APEX_HEIGHT));
             Difference difference = difference(ResultQuantities.APEX_HEIGHT, row);
+            Fields told = answer.results().item("shown");
+            told.put(axis.path(), x, 0);
+            told.put("apex_height_change_m", difference.amount(), difference.decimals());
             boolean again = difference.amount() * before > 0;
             cells.add(axis.isToday(x) ? "" : against(difference, again));
             before = axis.isToday(x) ? 0 : difference.amount();
@@ -211,7 +234,9 @@ public final class VaryAnswer {
         List<Limit.Passed> all = new ArrayList<>();
         double first = rows.rows().get(0).values().get(0);
         double last = rows.rows().get(rows.rows().size() - 1).values().get(0);
-        boolean inside = false;
+        boolean inside = rows.rows().stream().anyMatch(row -> !row.flew());
+        List<Limit> usual = List.of(Limit.usualTailplane(), Limit.usualFin());
+        boolean unusual = usual.stream().anyMatch(limit -> rows.rows().stream().anyMatch(limit::isPassed));
         for (Limit limit : Limit.of(asked.stopWhen())) {
             boolean everywhere = rows.rows().stream().allMatch(limit::isPassed);
             if (everywhere) {
@@ -224,12 +249,17 @@ public final class VaryAnswer {
                 say(axis, passed);
             }
         }
-        if (!inside) {
+        if (!inside && !unusual) {
             say("Nothing gives out from " + axis.text(first) + " to " + axis.textWithUnit(last) + ".");
         }
-        for (Limit.Passed passed : Limit.usualFin().along(rows.rows())) {
-            all.add(passed);
-            say(axis, passed);
+        for (Limit limit : usual) {
+            if (rows.rows().stream().allMatch(limit::isPassed)) {
+                say("Everywhere in this range " + limit.words().replace("falls", "is") + ".");
+            }
+            for (Limit.Passed passed : limit.along(rows.rows())) {
+                all.add(passed);
+                say(axis, passed);
+            }
         }
         return all;
     }

@@ -16,6 +16,9 @@ import org.sawfly.study.ResultQuantities;
 
 /** The chart of a sweep. */
 final class VaryPicture {
+    /** Heights further apart than this [m] are not told as lying close together. */
+    private static final double WIDE = 3;
+
     private VaryPicture() {}
 
     static Figure of(VaryAnswer.Asked asked, VaryRows rows, Result today, List<Limit.Passed> passed) {
@@ -91,7 +94,9 @@ final class VaryPicture {
                 : glider
                         + (spread.same()
                                 ? ": no difference in height"
-                                : ": all within " + Numbers.fixed(spread.amount(), 1) + " m of launch height");
+                                : (spread.amount() > WIDE ? ": launch heights " : ": all within ")
+                                        + Numbers.fixed(spread.amount(), 1)
+                                        + (spread.amount() > WIDE ? " m apart" : " m of launch height"));
     }
 
     private static String caption(VariedAxis axis, VaryRows rows) {

@@ -17,6 +17,9 @@ final class VaryVerdict {
     private final Answer answer;
     private final VariedAxis axis;
     private final List<VaryRow> flown;
+    /** Rows with margin left at launch speed: what a step does is told of them. */
+    private final List<VaryRow> sound;
+
     private final Result today;
 
     VaryVerdict(Answer answer, VariedAxis axis, VaryRows rows, Result today) {
@@ -24,6 +27,10 @@ final class VaryVerdict {
         this.axis = axis;
         this.flown = rows.rows().stream().filter(VaryRow::flew).toList();
         this.today = today;
+        List<VaryRow> withMargin = flown.stream()
+                .filter(row -> row.value(ResultQuantities.LAUNCH_MARGIN) > 0)
+                .toList();
+        this.sound = axis.isCg() && withMargin.size() > 1 ? withMargin : flown;
     }
 
     void write(List<Limit.Passed> passed) {
@@ -75,7 +82,13 @@ final class VaryVerdict {
         words.add(step(ResultQuantities.MIN_SINK, "sink", Direction.AMOUNT, 2));
         words.add(step(ResultQuantities.APEX_HEIGHT, "launch", Direction.HEIGHT, 1));
         words.add(step(ResultQuantities.STATIC_MARGIN, "margin", Direction.AMOUNT, 1));
-        answer.verdict(axis.step(stepSize()) + ": " + String.join(", ", words) + ".");
+        String step = axis.step(stepSize());
+        String where = axis.text(first().values().get(0)) + " to "
+                + axis.textWithUnit(last().values().get(0));
+        String part = sound.size() < flown.size()
+                ? "From " + where + ", " + Character.toLowerCase(step.charAt(0)) + step.substring(1)
+                : step;
+        answer.verdict(part + ": " + String.join(", ", words) + ".");
     }
 
     private String steps(Quantity<Result> quantity) {
@@ -83,12 +96,12 @@ final class VaryVerdict {
     }
 
     private double stepSize() {
-        double size = (last().values().get(0) - first().values().get(0)) / (flown.size() - 1);
+        double size = (last().values().get(0) - first().values().get(0)) / (sound.size() - 1);
         return Numbers.rounded(size, 6);
     }
 
     private String step(Quantity<Result> quantity, String name, Direction direction, int decimals) {
-        double one = (last().value(quantity) - first().value(quantity)) / (flown.size() - 1);
+        double one = (last().value(quantity) - first().value(quantity)) / (sound.size() - 1);
         Difference difference = new Difference(0, one, quantity.unit(), decimals);
         answer.results().section("each_step").put(quantity.key(), difference.amount(), decimals);
         return name + (difference.same() ? " the same" : " " + difference.words(direction));
@@ -97,7 +110,7 @@ final class VaryVerdict {
     private void stops(List<Limit.Passed> passed) {
         Limit.Passed nearest = null;
         for (Limit.Passed one : passed) {
-            boolean usual = one.limit().name().equals(Limit.usualFin().name());
+            boolean usual = one.limit().equals(Limit.usualFin()) || one.limit().equals(Limit.usualTailplane());
             boolean closer = nearest == null || Math.abs(one.x() - axis.today()) < Math.abs(nearest.x() - axis.today());
             if (!one.beyond() && !usual && closer) {
                 nearest = one;
@@ -110,11 +123,11 @@ final class VaryVerdict {
     }
 
     private VaryRow first() {
-        return flown.get(0);
+        return sound.get(0);
     }
 
     private VaryRow last() {
-        return flown.get(flown.size() - 1);
+        return sound.get(sound.size() - 1);
     }
 
     private static double height(VaryRow row) {
