@@ -1,6 +1,10 @@
 package org.sawfly.flight;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
@@ -90,7 +94,7 @@ public class StripFlightBench {
 
     private static double[] tolerances() {
         double[] relative = new double[StateLayout.SIZE];
-        java.util.Arrays.fill(relative, Adaptive.USUAL_TOLERANCE);
+        Arrays.fill(relative, Adaptive.USUAL_TOLERANCE);
         return relative;
     }
 
@@ -121,24 +125,38 @@ public class StripFlightBench {
         return body;
     }
 
-    /** Both loops by turns; prints milliseconds, evaluations and the ratio. */
+    /** Both loops and whole flights by turns; prints the time of this thread on a core, evaluations and the ratio. */
     public static void main(String[] args) {
         StripFlightBench bench = new StripFlightBench();
-        double[] spent = new double[2];
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
+        double[] spent = new double[3];
         int[] asked = new int[2];
         double apart = 0;
         for (int round = -ROUNDS / 2; round < ROUNDS; round++) {
             double[][] ends = new double[2][];
-            for (int which = 0; which < 2; which++) {
-                long from = System.nanoTime();
-                ends[which] = which == 0 ? bench.ownLoop() : bench.hipparchusLoop();
-                spent[which] += round < 0 ? 0 : 1e-6 * (System.nanoTime() - from) / ROUNDS;
-                asked[which] = bench.evaluations;
+            for (int which = 0; which < 3; which++) {
+                long from = clock.getCurrentThreadCpuTime();
+                switch (which) {
+                    case 0 -> ends[0] = bench.ownLoop();
+                    case 1 -> ends[1] = bench.hipparchusLoop();
+                    default -> bench.flight();
+                }
+                spent[which] += round < 0 ? 0 : 1e-6 * (clock.getCurrentThreadCpuTime() - from) / ROUNDS;
+                if (which < 2) {
+                    asked[which] = bench.evaluations;
+                }
             }
             apart = Math.abs(ends[0][StateLayout.DOWN] - ends[1][StateLayout.DOWN]);
         }
         System.out.printf(
+                Locale.ROOT,
                 "own loop %.2f ms, %d evaluations; Hipparchus %.2f ms, %d evaluations; ratio %.2f; heights %.1e m apart%n",
-                spent[0], asked[0], spent[1], asked[1], spent[1] / spent[0], apart);
+                spent[0],
+                asked[0],
+                spent[1],
+                asked[1],
+                spent[1] / spent[0],
+                apart);
+        System.out.printf(Locale.ROOT, "a flight %.1f ms: %.0f a second and core%n", spent[2], 1000 / spent[2]);
     }
 }

@@ -91,6 +91,60 @@ class StripFlightTest {
         assertThat(left.top().height()).isCloseTo(right.top().height(), within(1e-6));
         assertThat(left.settled().height()).isCloseTo(right.settled().height(), within(1e-6));
         assertThat(left.swing().first()).isCloseTo(right.swing().first(), within(1e-6));
+        Course one = right.top().course();
+        Course other = left.top().course();
+        assertThat(other.rolled()).isCloseTo(-one.rolled(), within(1e-6));
+        assertThat(other.slant()).isCloseTo(-one.slant(), within(1e-6));
+        assertThat(other.heading()).isCloseTo(-one.heading(), within(1e-5));
+        assertThat(other.drift()).isCloseTo(-one.drift(), within(1e-5));
+        assertThat(one.drift())
+                .as("a right-hander's low left tip takes it to the left")
+                .isLessThan(-1);
+        Spin spin = right.release().spin();
+        assertThat(left.release().spin().finOutward()).isCloseTo(spin.finOutward(), within(1e-9));
+        assertThat(left.release().spin().trail()).isCloseTo(spin.trail(), within(1e-9));
+    }
+
+    /** Without yaw at release and without a spin that sets the nose aside the whole motion stays in its plane. */
+    @Test
+    void without_any_yaw_the_whole_motion_is_the_motion_in_pitch() {
+        Launch l = Demo.launch(Hand.RIGHT, Demo.CALM);
+        Thrower t = l.thrower();
+        Thrower straight =
+                new Thrower(Hand.RIGHT, 41, Double.NaN, Double.NaN, 0, t.reach(), 33, t.heightScatter(), t.armMass());
+        Launch launch = new Launch(
+                l.name(),
+                straight,
+                l.preset(),
+                l.climbAngle(),
+                l.pushOver(),
+                l.releaseHeight(),
+                l.releaseClimb(),
+                l.weather());
+        Craft craft = Evened.of(craft(Demo.GLIDER, ModelChoice.STRIP));
+        Outcome pitch = Flight.fly(Demo.plan(craft, launch, 33, 0, Axes.PITCH));
+        for (Axes axes : new Axes[] {Axes.PITCH_YAW, Axes.ALL}) {
+            Outcome outcome = Flight.fly(Demo.plan(craft, launch, 33, 0, axes));
+            assertThat(outcome.top().height()).isCloseTo(pitch.top().height(), within(2e-3));
+            assertThat(outcome.top().course().drift()).isCloseTo(0, within(1e-3));
+            assertThat(outcome.top().course().rolled()).isCloseTo(0, within(1e-4));
+        }
+    }
+
+    /** The roll that is told is the roll rate summed up: the log, by another rule and other steps, says the same. */
+    @Test
+    void the_roll_after_release_is_that_of_the_log() {
+        FlightLog log = new FlightLog();
+        Outcome outcome =
+                Flight.fly(Demo.plan(craft(Demo.GLIDER, ModelChoice.STRIP), banked(Hand.RIGHT), 33, 12, Axes.ALL), log);
+        double most = 0;
+        for (FlightLog.Row row : log.rows()) {
+            boolean further = row.time() <= 1 && Math.abs(row.side().rolled()) > Math.abs(most);
+            most = further ? row.side().rolled() : most;
+        }
+        assertThat(outcome.top().course().rolled()).isCloseTo(most, within(0.005));
+        FlightLog.Row top = log.rows().get((int) Math.round(outcome.top().time() / FlightLog.INTERVAL));
+        assertThat(top.side().drift()).isCloseTo(outcome.top().course().drift(), within(0.1));
     }
 
     private static Launch banked(Hand hand) {

@@ -39,7 +39,7 @@ public final class SidewaysFigure {
         double[] right = column(rows, row -> row.side().drift());
         double[] height = column(rows, FlightLog.Row::height);
         double highest = 5 * Math.ceil(largest(height) * ROOM / 5);
-        double wide = 10 * Math.ceil(Math.max(largest(right), HALF_SHEET * highest) / 10 - 1);
+        double wide = Math.max(10 * Math.ceil(largest(right) / 10), 10 * Math.floor(HALF_SHEET * highest / 10));
         Axis across = Axis.fixed("from the line of the throw, m, seen from behind", -wide, wide)
                 .words("left", "right");
         Axis up = Axis.fixed("height, m", 0, highest).every(10);
