@@ -28,7 +28,7 @@ class ReadmeTest {
 
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]+)\\)");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|\\S+");
-    private static final List<String> WRITING = List.of("--chart", "--chart-swing", "--csv", "-o");
+    private static final List<String> WRITING = List.of("--chart", "--chart-side", "--chart-swing", "--csv", "-o");
 
     /** A command that stands in two texts is run once. */
     private static final Map<String, String> OUTPUTS = new HashMap<>();
