@@ -72,7 +72,7 @@ class BoomTest {
         String text = answered("tolerance", PLOVER, "-q", "--chart", chart.toString(), "--csv", rows.toString());
         Golden.assertKept("tolerance-plover", text);
         assertThat(text.replaceAll("\\s+", " "))
-                .contains("--model strip --axes all", "Measure the tailplane incidence first");
+                .contains("Free to roll, by strips", "Measure the tailplane incidence first");
         assertThat(Files.readString(chart)).contains("CG, on the balance");
         assertThat(Files.readAllLines(rows).get(0)).startsWith("error,ruler,over_mm");
     }

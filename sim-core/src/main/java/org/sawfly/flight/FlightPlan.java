@@ -47,6 +47,15 @@ public record FlightPlan(
         return new FlightPlan(craft, launch, releaseSpeed, yawRate, elevator, axes, steering, integrator);
     }
 
+    /**
+     * The same throw with another craft.
+     *
+     * @param elevator its preset [rad]
+     */
+    public FlightPlan withCraft(Craft other, double elevator) {
+        return new FlightPlan(other, launch, releaseSpeed, yawRate, elevator, axes, steering, integrator);
+    }
+
     /** This plan with a pilot who moves other controls. */
     public FlightPlan withSteering(Steering other) {
         return new FlightPlan(craft, launch, releaseSpeed, yawRate, presetElevator, axes, other, integrator);

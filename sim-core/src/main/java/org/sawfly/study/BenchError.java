@@ -20,13 +20,13 @@ public enum BenchError {
     /** The fin not along the boom, nose right: over its root chord. */
     FIN_SKEW("fin skew, nose right", "over the root chord"),
     /** The right half of the wing with more incidence than the left: over the root chord. */
-    WING_TWIST("wing twist, right half nose up against the left", "over the root chord"),
+    WING_TWIST("wing twist, right half nose up", "over the root chord"),
     /** The boom not square to the wing, its end to the left: at its end. */
     BOOM_SKEW("boom skew, end to the left", "at its end"),
     /** The CG further back than wanted. */
     CG_BACK("CG, further back", "on the balance"),
     /** The CG beside the middle. */
-    CG_RIGHT("CG, to the right of the middle", "on the balance");
+    CG_RIGHT("CG, to the right", "on the balance");
 
     private final String words;
     private final String ruler;

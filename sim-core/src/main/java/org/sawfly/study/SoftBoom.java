@@ -41,15 +41,7 @@ public record SoftBoom(double asIs, double asIsBest, double stiff, double stiffB
                 scenario.flying().model(),
                 scenario.settings(),
                 air);
-        FlightPlan stiff = new FlightPlan(
-                craft,
-                plan.launch(),
-                plan.releaseSpeed(),
-                plan.yawRate(),
-                Workbench.presetFrom(craft, craft, plan.launch()),
-                plan.axes(),
-                plan.steering(),
-                plan.integrator());
+        FlightPlan stiff = plan.withCraft(craft, Workbench.presetFrom(craft, craft, plan.launch()));
         return new SoftBoom(
                 height(plan),
                 height(Workbench.withBestPreset(plan)),

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.stream.Stream;
 import org.sawfly.air.Air;
 import org.sawfly.flight.Craft;
 import org.sawfly.flight.Deflections;
 import org.sawfly.flight.Flight;
+import org.sawfly.flight.FlightLog;
 import org.sawfly.flight.FlightPlan;
 import org.sawfly.flight.GlidePolar;
 import org.sawfly.flight.Outcome;
@@ -71,32 +69,14 @@ public final class Squareness {
      * @param threads that work
      */
     public List<Sensitivity> all(double height, double sinkShare, int threads) {
-        ExecutorService workers = Executors.newFixedThreadPool(threads, work -> {
-            Thread thread = new Thread(work, "bench error");
-            thread.setDaemon(true);
-            return thread;
-        });
-        try {
-            List<Future<Sensitivity>> work = new ArrayList<>();
-            for (BenchError error : BenchError.values()) {
-                if (error.seen() || result.plan().axes() == Axes.ALL) {
-                    work.add(workers.submit(() -> sensitivity(error, height, sinkShare)));
-                }
-            }
-            List<Sensitivity> all = new ArrayList<>();
-            for (Future<Sensitivity> one : work) {
-                all.add(one.get());
-            }
-            all.sort(Comparator.comparingDouble(Sensitivity::heightReading));
-            return Collections.unmodifiableList(all);
-        } catch (ExecutionException e) {
-            throw e.getCause() instanceof RuntimeException known ? known : new IllegalStateException(e.getCause());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted", e);
-        } finally {
-            workers.shutdownNow();
-        }
+        List<BenchError> errors = Stream.of(BenchError.values())
+                .filter(error -> error.seen() || result.plan().axes() == Axes.ALL)
+                .toList();
+        List<Sensitivity> all = new ArrayList<>();
+        InOrder.run(
+                0, errors.size(), threads, i -> sensitivity(errors.get(i), height, sinkShare), all::add, () -> false);
+        all.sort(Comparator.comparingDouble(Sensitivity::heightReading));
+        return Collections.unmodifiableList(all);
     }
 
     private Sensitivity sensitivity(BenchError error, double height, double sinkShare) {
@@ -157,34 +137,47 @@ public final class Squareness {
         return below.amount() * Math.pow(above.amount() / below.amount(), power);
     }
 
-    private Glider glider() {
+    Glider glider() {
         return result.plan().craft().glider();
     }
 
-    private Built built(BenchError error, double amount) {
+    /**
+     * The flight with an error of building.
+     *
+     * @param amount [rad], for a balance [m], either way
+     * @param log writes the flight down
+     * @throws NoTrimException if it cannot be trimmed
+     */
+    Outcome flown(BenchError error, double amount, FlightLog log) {
+        return Flight.fly(plan(craft(error, amount)), log);
+    }
+
+    private Craft craft(BenchError error, double amount) {
+        return Craft.of(
+                error.on(glider(), amount),
+                scenario.corrections().withBench(scenario.corrections().bench().plus(error.of(amount))),
+                bench.models(),
+                scenario.flying().model(),
+                scenario.settings(),
+                air());
+    }
+
+    private FlightPlan plan(Craft craft) {
         FlightPlan plan = result.plan();
-        Air air = plan.launch().weather().ground();
+        return plan.withCraft(craft, Workbench.presetFrom(craft, craft, plan.launch()));
+    }
+
+    private Air air() {
+        return result.plan().launch().weather().ground();
+    }
+
+    private Built built(BenchError error, double amount) {
         try {
-            Craft craft = Craft.of(
-                    error.on(glider(), amount),
-                    scenario.corrections()
-                            .withBench(scenario.corrections().bench().plus(error.of(amount))),
-                    bench.models(),
-                    scenario.flying().model(),
-                    scenario.settings(),
-                    air);
-            Outcome outcome = Flight.fly(new FlightPlan(
-                    craft,
-                    plan.launch(),
-                    plan.releaseSpeed(),
-                    plan.yawRate(),
-                    Workbench.presetFrom(craft, craft, plan.launch()),
-                    plan.axes(),
-                    plan.steering(),
-                    plan.integrator()));
+            Craft craft = craft(error, amount);
+            Outcome outcome = Flight.fly(plan(craft));
             return new Built(
                     outcome.settled().height(),
-                    GlidePolar.of(craft, scenario.settings(), air).leastSink().sink(),
+                    GlidePolar.of(craft, scenario.settings(), air()).leastSink().sink(),
                     Deflections.deflection(
                             craft.cruise().elevator(), craft.deflections().elevatorChord()),
                     outcome.swing().first());

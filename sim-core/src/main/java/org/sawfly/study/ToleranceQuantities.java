@@ -42,6 +42,18 @@ public final class ToleranceQuantities {
     /** All. */
     public static final List<Quantity<Tolerance>> OF_SIZE = List.of(HEIGHT, SINK, ELEVATOR, SWING);
 
+    /** Roll. */
+    public static final Quantity<Astray> ROLLED = new Quantity<>(
+            "rolled_right_change_deg", "roll in the first half second, right", Unit.DEGREE, 1, Astray::rolled);
+    /** Heading. */
+    public static final Quantity<Astray> HEADING =
+            new Quantity<>("heading_right_change_deg", "heading at the top, right", Unit.DEGREE, 1, Astray::heading);
+    /** Place of the top. */
+    public static final Quantity<Astray> DRIFT =
+            new Quantity<>("top_right_change_m", "top, to the right", Unit.METRE, 1, Astray::drift);
+    /** All. */
+    public static final List<Quantity<Astray>> SIDEWAYS = List.of(ROLLED, HEADING, DRIFT);
+
     private ToleranceQuantities() {}
 
     private static Quantity<Tolerance> cost(

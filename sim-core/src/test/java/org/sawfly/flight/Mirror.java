@@ -5,10 +5,10 @@ import org.sawfly.glider.Hand;
 import org.sawfly.glider.Wing;
 
 /** The mirror image of a glider that is symmetric but for its peg. */
-final class Mirror {
+public final class Mirror {
     private Mirror() {}
 
-    static Glider of(Glider g) {
+    public static Glider of(Glider g) {
         Wing w = g.wing();
         Hand other = w.peg() == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT;
         Wing wing = new Wing(w.mass(), w.planform(), w.dihedral(), w.root(), w.tip(), w.flaperon(), other);

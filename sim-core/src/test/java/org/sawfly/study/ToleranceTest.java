@@ -3,13 +3,17 @@ package org.sawfly.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.sawfly.aero.BenchErrors;
 import org.sawfly.aero.Corrections;
 import org.sawfly.flight.Demo;
+import org.sawfly.flight.Mirror;
 import org.sawfly.flight.PresetRule;
 import org.sawfly.flight.Scenario;
+import org.sawfly.glider.Glider;
 import org.sawfly.glider.Hand;
 import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.RebalanceRule;
@@ -107,5 +111,49 @@ class ToleranceTest {
                         .isCloseTo(0.01, within(0.002));
             }
         }
+    }
+
+    @Test
+    void errors_send_the_launch_to_the_side_that_theory_names() {
+        Map<BenchError, Astray> right = degrees(Hand.RIGHT);
+        assertThat(right.get(BenchError.FIN_SKEW).heading())
+                .as("fin nose right is pushed right by the air: nose goes left")
+                .isNegative();
+        assertThat(right.get(BenchError.BOOM_SKEW).heading()).isNegative();
+        assertThat(right.get(BenchError.WING_TWIST).rolled())
+                .as("more lift on the right rolls it left")
+                .isNegative();
+        assertThat(right.get(BenchError.CG_RIGHT).rolled()).isPositive();
+        assertThat(right.get(BenchError.TAILPLANE_SKEW).heading()).isCloseTo(0, within(1e-3));
+        Map<BenchError, Astray> left = degrees(Hand.LEFT);
+        for (BenchError error : BenchError.values()) {
+            boolean pitches = error == BenchError.TAILPLANE_INCIDENCE || error == BenchError.CG_BACK;
+            double mirrored = pitches ? -1 : 1;
+            assertThat(left.get(error).rolled())
+                    .as(error.words())
+                    .isCloseTo(mirrored * right.get(error).rolled(), within(1e-6));
+            assertThat(left.get(error).heading())
+                    .as(error.words())
+                    .isCloseTo(mirrored * right.get(error).heading(), within(1e-6));
+        }
+    }
+
+    private static Map<BenchError, Astray> degrees(Hand hand) {
+        Glider glider = hand == Hand.RIGHT ? Demo.GLIDER : Mirror.of(Demo.GLIDER);
+        Scenario thrown = new Scenario(
+                glider,
+                glider,
+                glider,
+                SCENARIO.rebalance(),
+                Demo.launch(hand, Demo.CALM),
+                Demo.SETTINGS,
+                PresetRule.FROM_NEW_CRUISE,
+                Corrections.NONE,
+                Axes.PITCH_YAW);
+        Map<BenchError, Astray> all = new EnumMap<>(BenchError.class);
+        for (Straying one : Straying.all(BENCH, thrown, 2)) {
+            all.put(one.error(), one.perDegree() == null ? one.perMillimetre() : one.perDegree());
+        }
+        return all;
     }
 }

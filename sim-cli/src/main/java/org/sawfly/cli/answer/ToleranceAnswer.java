@@ -1,16 +1,19 @@
 package org.sawfly.cli.answer;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.sawfly.cli.chart.Figure;
 import org.sawfly.cli.chart.ToleranceFigure;
-import org.sawfly.motion.Axes;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Quantity;
 import org.sawfly.quantity.Unit;
+import org.sawfly.study.Astray;
 import org.sawfly.study.BenchError;
 import org.sawfly.study.ResultQuantities;
 import org.sawfly.study.Sensitivity;
+import org.sawfly.study.Straying;
 import org.sawfly.study.Tolerance;
 import org.sawfly.study.ToleranceQuantities;
 
@@ -25,17 +28,21 @@ public final class ToleranceAnswer {
     private final Case asked;
     private final List<Sensitivity> errors;
 
-    private ToleranceAnswer(Case asked, List<Sensitivity> errors) {
+    private final List<Straying> strayings;
+
+    private ToleranceAnswer(Case asked, List<Sensitivity> errors, List<Straying> strayings) {
         this.asked = asked;
         this.errors = errors;
+        this.strayings = strayings;
     }
 
     /** The whole answer; errors in the order in which they are shown. */
-    public static Answer of(Case asked, List<Sensitivity> errors) {
-        ToleranceAnswer made = new ToleranceAnswer(asked, errors);
+    public static Answer of(Case asked, List<Sensitivity> errors, List<Straying> strayings) {
+        ToleranceAnswer made = new ToleranceAnswer(asked, errors, strayings);
         asked.inputs(made.answer.inputs());
         made.sizes();
         made.costs();
+        made.sideways();
         made.end();
         return made.answer;
     }
@@ -104,6 +111,34 @@ public final class ToleranceAnswer {
         answer.table(table);
     }
 
+    private void sideways() {
+        answer.results().put("rolling_s", Astray.ROLLING, 1);
+        answer.say(
+                "Free to roll, by strips: what the error named turns the launch to the left (L) or right (R), seen from"
+                        + " behind the thrower: roll in the first half second, heading at the top. The other way round, the other"
+                        + " side. The pilot steers as in every flight.");
+        Table table = new Table(2, 1)
+                .left("error and the way that is meant")
+                .right("1 mm:", "roll deg")
+                .right("heading", "deg")
+                .right("1 deg:", "roll deg")
+                .right("heading", "deg");
+        for (Straying one : strayings) {
+            Fields fields = answer.results().section("free_to_roll").section(key(one.error()));
+            fields.section("per_millimetre").putAll(ToleranceQuantities.SIDEWAYS, one.perMillimetre());
+            if (one.perDegree() != null) {
+                fields.section("per_degree").putAll(ToleranceQuantities.SIDEWAYS, one.perDegree());
+            }
+            List<String> cells = new ArrayList<>(List.of(one.error().words()));
+            for (Astray size : Arrays.asList(one.perMillimetre(), one.perDegree())) {
+                cells.add(size == null ? Numbers.NONE : signed(ToleranceQuantities.ROLLED, size, "L", "R"));
+                cells.add(size == null ? Numbers.NONE : signed(ToleranceQuantities.HEADING, size, "L", "R"));
+            }
+            table.row(cells.toArray(String[]::new));
+        }
+        answer.table(table);
+    }
+
     private static String height(Tolerance one) {
         return signed(ToleranceQuantities.HEIGHT, one, "lower", "higher");
     }
@@ -116,7 +151,7 @@ public final class ToleranceAnswer {
         return signed(ToleranceQuantities.ELEVATOR, one, "up", "down");
     }
 
-    private static String signed(Quantity<Tolerance> quantity, Tolerance one, String below, String above) {
+    private static <T> String signed(Quantity<T> quantity, T one, String below, String above) {
         double shown = quantity.shown(one);
         if (Double.isNaN(shown)) {
             return "no flight";
@@ -126,19 +161,6 @@ public final class ToleranceAnswer {
     }
 
     private void end() {
-        StringBuilder unseen = new StringBuilder();
-        for (BenchError error : BenchError.values()) {
-            if (!error.seen()) {
-                unseen.append(unseen.length() == 0 ? "" : " and ")
-                        .append(error.words().replaceAll(",", ""));
-            }
-        }
-        boolean rolls = asked.result().plan().axes() == Axes.ALL;
-        answer.say("What it does to heading and roll after release is not told yet"
-                + (rolls
-                        ? "."
-                        : "; " + answer.results().put("not_seen", unseen.toString())
-                                + " show only with --model strip --axes all."));
         Cautions.of(asked.changes()).forEach(answer::caution);
         Sensitivity first = errors.get(0);
         String name = name(first);
@@ -180,7 +202,11 @@ public final class ToleranceAnswer {
     }
 
     private static String name(Sensitivity one) {
-        return one.error().words().replaceAll(",.*", "");
+        return name(one.error());
+    }
+
+    private static String name(BenchError error) {
+        return error.words().replaceAll(",.*", "");
     }
 
     private static String key(BenchError error) {

@@ -5,6 +5,7 @@ import org.sawfly.cli.answer.Case;
 import org.sawfly.cli.answer.ToleranceAnswer;
 import org.sawfly.study.Sensitivity;
 import org.sawfly.study.Squareness;
+import org.sawfly.study.Straying;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -38,6 +39,7 @@ final class ToleranceCommand implements Runnable {
         Case answered = asked.answer(null);
         List<Sensitivity> errors = new Squareness(asked.bench(), answered.scenario(), answered.result())
                 .all(ToleranceAnswer.HEIGHT, ToleranceAnswer.SINK_SHARE, threads);
-        asked.deliver(ToleranceAnswer.of(answered, errors), streams);
+        List<Straying> sideways = Straying.all(asked.bench(), answered.scenario(), threads);
+        asked.deliver(ToleranceAnswer.of(answered, errors, sideways), streams);
     }
 }

@@ -25,6 +25,7 @@ import org.sawfly.study.Setting;
 import org.sawfly.study.SoftBoom;
 import org.sawfly.study.Squareness;
 import org.sawfly.study.StopWhen;
+import org.sawfly.study.Straying;
 import org.sawfly.study.TryFirst;
 import org.sawfly.study.Vary;
 import org.sawfly.study.Workbench;
@@ -76,7 +77,8 @@ class CommandAnswersTest {
                         tails,
                         tails)));
         List<Sensitivity> errors = new Squareness(bench, scenario, result).all(0.5, 0.01, 2);
-        TextNumbers.assertAllInJson(ToleranceAnswer.of(new Case(List.of(), scenario, result), errors));
+        TextNumbers.assertAllInJson(
+                ToleranceAnswer.of(new Case(List.of(), scenario, result), errors, Straying.all(bench, scenario, 2)));
     }
 
     @Test
