@@ -18,11 +18,16 @@ public record Runs(int code, String out, String err) {
 
     /** Runs the program. */
     public static Runs of(String... args) {
+        return reading(InputStream.nullInputStream(), args);
+    }
+
+    /** Runs the program with something on standard input. */
+    public static Runs reading(InputStream in, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = Main.run(
                 args,
-                InputStream.nullInputStream(),
+                in,
                 new PrintStream(out, false, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8));
         return new Runs(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -66,6 +68,13 @@ class WrongInputsTest {
                 arguments("another word", ten, "ready_to_fly:", "AUW:", "AUW: unknown key|ready_to_fly: {mass_g: ...}"),
                 arguments(
                         "another unit", ten, "span_mm: 1500", "span_m: 1.5", "span_m: unknown key|Maybe span_mm: 1500"),
+                arguments("a word misspelt", ten, "\npod:", "\nfuselagee:", "fuselagee: unknown key|Maybe pod"),
+                arguments(
+                        "half span",
+                        ten,
+                        "span_mm: 1500",
+                        "half_span_mm: 750",
+                        "half_span_mm: unknown key|Maybe span_mm: 1500 (from tip to tip"),
                 arguments("wrong type", full, "mass_g: 231.4", "mass_g: heavy", "8:11|a number is needed in g|heavy"),
                 arguments("decimal comma", full, cg, "cg_mm: 69,5", "9:10|Maybe write 69.5"),
                 arguments("decimal comma inside", ten, "{area_dm2: 1.20}", "{area_dm2: 1,20}", "17:|comma"),
@@ -113,7 +122,7 @@ class WrongInputsTest {
         String whole = Files.readString(folder.resolve(name));
         assertThat(whole).contains(from);
         Path spoiled = folder.resolve("spoiled.yaml");
-        Files.writeString(spoiled, whole.replaceFirst(java.util.regex.Pattern.quote(from), to));
+        Files.writeString(spoiled, whole.replaceFirst(Pattern.quote(from), to));
         Runs run = answered(3, "check", spoiled.toString());
         assertThat(run.err()).contains(said.split("\\|"));
         assertThat(Arrays.stream(folder.toFile().list())).doesNotContain("spoiled.yaml.part");
@@ -125,7 +134,8 @@ class WrongInputsTest {
             value = {
                 "plover.yaml; mass_g: 15.2, ahead_mm; mass_g: 15.2, behind_mm; a part at the wrong place",
                 "plover.yaml; edge_behind_mm: 640; edge_behind_mm: 472; wing's trailing edge",
-                "plover-ten-numbers.yaml; span_mm: 1500; span_mm: 750; that is one half",
+                "plover-ten-numbers.yaml; span_mm: 1500; span_mm: 750; 231.4 g. Maybe wing.span_mm: that is one half",
+                "plover-ten-numbers.yaml; span_mm: 1500; span_mm: 750; for such chords. Maybe that is one half",
                 "plover-ten-numbers.yaml; mass_g: 231.4; mass_g: 216; without the battery"
             })
     void whatIsDoubtfulIsSaid(String name, String from, String to, String said) throws IOException {
@@ -133,6 +143,48 @@ class WrongInputsTest {
         Files.writeString(odd, Files.readString(folder.resolve(name)).replace(from, to));
         assertThat(answered(0, "check", odd.toString()).out().replaceAll("\\s+", " "))
                 .contains(said);
+    }
+
+    @Test
+    void stationsThatWereHalvedAreSaidToBe() throws IOException {
+        Path odd = folder.resolve("odd.yaml");
+        String whole = Files.readString(Path.of(plover));
+        int tailplane = whole.indexOf("tailplane:");
+        int fin = whole.indexOf("fin:");
+        String halfTail = halved(whole.substring(tailplane, fin));
+        Files.writeString(odd, whole.substring(0, tailplane) + halfTail + whole.substring(fin));
+        assertThat(answered(0, "check", odd.toString()).out().replaceAll("\\s+", " "))
+                .contains("tailplane.stations: are short for such chords. Maybe they were halved");
+        String halfWing = halved(whole.substring(0, tailplane));
+        Files.writeString(odd, halfWing + whole.substring(tailplane));
+        assertThat(answered(3, "check", odd.toString()).err())
+                .contains("flaperon.to_mm", "stations end 375 mm out: they were halved");
+        Files.writeString(odd, halfWing.replace("to_mm: 720", "to_mm: 360") + whole.substring(tailplane));
+        assertThat(answered(0, "check", odd.toString()).out().replaceAll("\\s+", " "))
+                .contains("wing.stations: end 375 mm out, which is short for such chords. Maybe they were halved");
+    }
+
+    private static String halved(String stations) {
+        return Pattern.compile("out_mm: (\\d+)")
+                .matcher(stations)
+                .replaceAll(found -> "out_mm: " + Double.parseDouble(found.group(1)) / 2);
+    }
+
+    @Test
+    void standardInputIsCheckedAndNothingElse() throws IOException {
+        byte[] text = Files.readAllBytes(Path.of(plover));
+        Runs run = Runs.reading(new ByteArrayInputStream(text), "check", "-");
+        assertThat(run.code()).isZero();
+        assertThat(run.out()).startsWith("standard input: glider \"plover\", nothing wrong");
+        String study = Files.readString(folder.resolve("shorten-boom.yaml"));
+        Runs refused = Runs.reading(
+                new ByteArrayInputStream(study.replace("vary:", "varry:").getBytes(StandardCharsets.UTF_8)),
+                "check",
+                "-");
+        assertThat(refused.code()).isEqualTo(3);
+        assertThat(refused.err()).contains("standard input:", "varry: unknown key");
+        assertThat(refused.out()).isEmpty();
+        assertThat(answered(3, "fly", "-").err()).contains("check -, which alone reads standard input");
     }
 
     @Test
@@ -168,6 +220,11 @@ class WrongInputsTest {
                 "3; compare PLOVER --change cut=40mm; write 40",
                 "3; compare PLOVER --change boom.cut_mm=40,5; a point for the decimals",
                 "3; compare PLOVER --change 40; Maybe boom.cut_mm=40",
+                "3; compare PLOVER --change boom.cutt_mm=40; Maybe cut_mm",
+                "3; compare PLOVER --change boom.cut=40; Maybe cut_mm",
+                "3; compare PLOVER --change fin.scale_aera=1.1; Maybe scale_area",
+                "3; compare PLOVER --change rebalanc.keep=cg; Maybe rebalance",
+                "3; vary PLOVER --vary boom.cutt_mm=0..80/10; Maybe cut_mm",
                 "3; compare PLOVER --change boom.cut_mm=632; not the length that stays",
                 "3; compare PLOVER --change fin.mass_g=1e999; a finite number",
                 "3; vary PLOVER --vary boom.cut_mm=0-80; Maybe 0..80/STEP",

@@ -59,12 +59,16 @@ final class BalanceReader {
         }
     }
 
-    /** The glider with what its parts do not explain resolved; unchanged after a problem. */
-    Glider close(Glider parts, boolean leadKnown) {
+    /**
+     * The glider with what its parts do not explain resolved; unchanged after a problem.
+     *
+     * @param light why the parts may be too light; empty when nothing looks odd
+     */
+    Glider close(Glider parts, boolean leadKnown, String light) {
         Closing closing = new Closing(some(mass), some(cgX));
         try {
             if (leadKnown) {
-                compare(MassProperties.of(parts));
+                compare(MassProperties.of(parts), light);
                 return closing.withKnownLead(parts);
             }
             Glider closed = closing.withAssumedLead(parts);
@@ -76,7 +80,7 @@ final class BalanceReader {
                             new Band(grams - LEAD_BAND, grams + LEAD_BAND),
                             Unit.GRAM,
                             "lead that brings it into balance"));
-            compareMass(MassProperties.of(closed).mass() - closed.correction().mass());
+            compareMass(MassProperties.of(closed).mass() - closed.correction().mass(), light);
             return closed;
         } catch (DesignException e) {
             in.problem("cg_mm", e.getMessage(), FROM_NOSE);
@@ -84,8 +88,8 @@ final class BalanceReader {
         }
     }
 
-    private void compare(MassProperties parts) {
-        compareMass(parts.mass());
+    private void compare(MassProperties parts, String light) {
+        compareMass(parts.mass(), light);
         if (Double.isNaN(cgX)) {
             return;
         }
@@ -99,13 +103,14 @@ final class BalanceReader {
         }
     }
 
-    private void compareMass(double parts) {
+    private void compareMass(double parts, String light) {
         if (Double.isNaN(mass)) {
             return;
         }
         double share = Math.abs(mass - parts) / mass;
         String both = "the parts weigh " + grams(parts) + " together, on the scale were " + grams(mass);
-        String maybe = mass < parts ? "it was weighed without the battery" : "a part is missing";
+        String heavy = light.isEmpty() ? "a part is missing" : light;
+        String maybe = mass < parts ? "it was weighed without the battery" : heavy;
         if (share > REFUSED) {
             in.problem("mass_g", both, maybe);
         } else if (share > DOUBTED) {

@@ -1,5 +1,6 @@
 package org.sawfly.file;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -32,6 +33,17 @@ record Change(Node.Keys glider, Node.Keys launch, Node.Keys options, Node.Keys d
             List.of("tailplane", "scale_area"),
             List.of("fin", "scale_area"),
             List.of("ready_to_fly", "cg_mm"));
+
+    /** The keys that only a change can have in a section, or the sections themselves at the top. */
+    static Set<String> keysOf(String section) {
+        Set<String> keys = new LinkedHashSet<>();
+        if (section.isEmpty()) {
+            keys.addAll(OPTIONS);
+            keys.addAll(LAUNCH);
+        }
+        DESIGN.stream().filter(path -> path.get(0).equals(section)).forEach(path -> keys.add(path.get(1)));
+        return keys;
+    }
 
     /** No change. */
     static Change none(Place place) {

@@ -54,6 +54,11 @@ final class Documents {
         return load(path, Place.whole(path.toString()), "");
     }
 
+    /** A text that comes as a stream, of any kind; null after a problem. */
+    Document stream(String name, InputStream in) throws IOException {
+        return parsed(Path.of(name), in.readNBytes(Source.MOST_BYTES + 1));
+    }
+
     /** The file named on the command line, of one kind; null after a problem. */
     Document of(Kind kind, Path path) {
         return checked(kind, any(path), Place.whole(path.toString()), "");
@@ -124,17 +129,20 @@ final class Documents {
             return read.get(key);
         }
         byte[] bytes = bytes(path, place, keyPath);
-        Document document = null;
-        if (bytes != null) {
-            Node tree = TreeReader.read(Source.of(path.toString(), bytes, problems), problems);
-            if (tree instanceof Node.Keys keys) {
-                document = new Document(path, kind(keys), keys);
-            } else if (tree != null) {
-                In.read(tree, new Reading(problems), in -> null);
-            }
-        }
+        Document document = bytes == null ? null : parsed(path, bytes);
         read.put(key, document);
         return document;
+    }
+
+    private Document parsed(Path path, byte[] bytes) {
+        Node tree = TreeReader.read(Source.of(path.toString(), bytes, problems), problems);
+        if (tree instanceof Node.Keys keys) {
+            return new Document(path, kind(keys), keys);
+        }
+        if (tree != null) {
+            In.read(tree, new Reading(problems), in -> null);
+        }
+        return null;
     }
 
     private Kind kind(Node.Keys tree) {
@@ -170,7 +178,9 @@ final class Documents {
             return null;
         }
         if (!Files.exists(path)) {
-            problems.add(place, keyPath, "there is no file " + path, neighbour(path));
+            String maybe =
+                    path.toString().equals("-") ? "sawfly check -, which alone reads standard input" : neighbour(path);
+            problems.add(place, keyPath, "there is no file " + path, maybe);
             return null;
         }
         try (InputStream in = Files.newInputStream(path)) {

@@ -1,5 +1,7 @@
 package org.sawfly.file;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -19,7 +21,22 @@ public record FileCheck(String kind, String name, List<Assumed> assumed, List<Pr
      */
     public static FileCheck of(Path path) {
         Reading reading = new Reading();
-        Documents.Document document = new Documents(reading.problems()).any(path);
+        return of(new Documents(reading.problems()).any(path), path, reading);
+    }
+
+    /**
+     * Reads a text from a stream, which names other files relative to the folder one is in.
+     *
+     * @param name what messages call it
+     * @throws InputException with everything that is wrong in it
+     * @throws IOException when the stream cannot be read
+     */
+    public static FileCheck of(String name, InputStream in) throws IOException {
+        Reading reading = new Reading();
+        return of(new Documents(reading.problems()).stream(name, in), Path.of(name), reading);
+    }
+
+    private static FileCheck of(Documents.Document document, Path path, Reading reading) {
         if (document == null || document.kind() == null) {
             reading.problems().throwIfAny();
             throw new IllegalStateException(path + " was not read, and nothing is wrong with it");
@@ -48,7 +65,7 @@ public record FileCheck(String kind, String name, List<Assumed> assumed, List<Pr
                                 reading.problems().doubts());
                     }
                     case STUDY -> {
-                        StudyFile study = StudyFile.open(path);
+                        StudyFile study = StudyFile.of(document);
                         yield made(
                                 document,
                                 study.name(),

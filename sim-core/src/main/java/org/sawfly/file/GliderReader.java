@@ -112,7 +112,7 @@ final class GliderReader {
             balance.need();
         }
         if (held == null) {
-            glider = SwingReader.apply(balance.close(glider, lead.given()), swings);
+            glider = SwingReader.apply(balance.close(glider, lead.given(), wing.light()), swings);
         } else {
             glider = glider.withCorrection(held.correction());
             glider = lead.given() ? glider : glider.withNoseLead(held.lead());

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.sawfly.flight.Scenario;
 import org.sawfly.flight.Sighting;
 import org.sawfly.glider.Glider;
+import org.sawfly.glider.Hand;
 import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.RebalanceRule;
 import org.sawfly.quantity.Unit;
@@ -20,6 +21,7 @@ import org.sawfly.study.Uncertainties;
  * and reading them again, with what weighing and balancing found of today's glider held. Immutable; for any thread.
  */
 public final class ScenarioFile implements Scenarios {
+    private static final String PEG = "peg_tip";
     private static final String USUAL_LAUNCH = "launch: usual thrower\n";
 
     private final Node.Keys glider;
@@ -99,14 +101,18 @@ public final class ScenarioFile implements Scenarios {
         if (gliderFile == null) {
             return null;
         }
-        GliderReader.Read today = In.read(gliderFile.tree(), reading, new GliderReader(tables, cruise)::read);
+        Hand hand = launch.launch().thrower().hand();
+        GliderReader.Read today =
+                In.read(withPeg(gliderFile.tree(), hand), reading, new GliderReader(tables, cruise)::read);
         Glider seenWith = today.glider();
         if (launch.calibratedWith() != null && launchFile != null) {
             Documents.Document other = documents.referred(
                     Documents.Kind.GLIDER, launchFile.path(), launch.calibratedWith(), launch.in(), "calibrated_with");
             if (other != null && other != gliderFile) {
                 seenWith = In.read(
-                                other.tree(), new Reading(reading.problems()), new GliderReader(tables, cruise)::read)
+                                withPeg(other.tree(), hand),
+                                new Reading(reading.problems()),
+                                new GliderReader(tables, cruise)::read)
                         .glider();
             }
         }
@@ -154,7 +160,9 @@ public final class ScenarioFile implements Scenarios {
         LaunchReader.Read throwing = In.read(Edit.over(launch, all.launch()), reading, LaunchReader::read);
         GliderReader reader = new GliderReader(sources.tables, sources.cruise, today.held());
         GliderReader.Read[] read = new GliderReader.Read[1];
-        Glider changed = In.read(Edit.over(glider, all.glider()), reading, in -> {
+        Node.Keys tree = withPeg(
+                Edit.over(glider, all.glider()), throwing.launch().thrower().hand());
+        Glider changed = In.read(tree, reading, in -> {
             read[0] = reader.read(in);
             Glider made = designs.apply(read[0].glider(), today.glider(), in, options.cut());
             Overlap.check(in, made);
@@ -260,11 +268,21 @@ public final class ScenarioFile implements Scenarios {
     private static Node.Keys heldAtThePeg(Node.Keys launch, Documents.Document gliderFile) {
         boolean right = gliderFile != null
                 && gliderFile.tree().get("wing") instanceof Node.Keys wing
-                && wing.get("peg_tip") instanceof Node.Scalar peg
+                && wing.get(PEG) instanceof Node.Scalar peg
                 && peg.text().equals("right");
         Place place = launch.place();
         Node left = new Node.Scalar(place, Node.Kind.TEXT, "left");
         return right ? Edit.over(launch, Edit.single("thrower.hand", left, place, new Problems())) : launch;
+    }
+
+    /** A glider whose file does not say where the peg is has it where the thrower holds it. */
+    private static Node.Keys withPeg(Node.Keys glider, Hand hand) {
+        boolean said = glider.get("wing") instanceof Node.Keys wing && wing.get(PEG) != null;
+        if (said || hand == Hand.RIGHT || !(glider.get("wing") instanceof Node.Keys)) {
+            return glider;
+        }
+        Node right = new Node.Scalar(glider.place(), Node.Kind.TEXT, "right");
+        return Edit.over(glider, Edit.single("wing." + PEG, right, glider.place(), new Problems()));
     }
 
     private static void refuseWeight(Change all, Problems problems) {

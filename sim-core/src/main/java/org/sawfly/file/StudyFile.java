@@ -33,9 +33,19 @@ public record StudyFile(
     public static StudyFile open(Path path) {
         Reading reading = new Reading();
         Documents documents = new Documents(reading.problems());
-        Documents.Document document = documents.of(Documents.Kind.STUDY, path);
+        return of(documents.of(Documents.Kind.STUDY, path), documents, reading);
+    }
+
+    /** The same of a document that was read already. */
+    static StudyFile of(Documents.Document document) {
+        Reading reading = new Reading();
+        return of(document, new Documents(reading.problems()), reading);
+    }
+
+    private static StudyFile of(Documents.Document document, Documents documents, Reading reading) {
         StudyFile study = null;
-        if (document != null && documents.enter(document, Place.whole(path.toString()), "")) {
+        if (document != null
+                && documents.enter(document, Place.whole(document.path().toString()), "")) {
             study = In.read(document.tree(), reading, in -> read(in, documents, document));
         }
         reading.problems().throwIfAny();

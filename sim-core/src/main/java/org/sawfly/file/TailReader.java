@@ -20,6 +20,9 @@ final class TailReader {
     /** From the boom's end to the fin's trailing edge where nothing is given [m]. */
     private static final double OVERHANG = Outlines.mm(4);
 
+    /** A tailplane of less aspect ratio was halved, most likely; common practice, no source. */
+    private static final double STUBBY = 3;
+
     private TailReader() {}
 
     /**
@@ -89,6 +92,9 @@ final class TailReader {
         if (in.has("stations")) {
             if (in.has("area_dm2") || in.has("aspect_ratio")) {
                 in.problem("stations", "outline and area are both given", "leave out the area");
+            }
+            if (listed != null && listed.aspectRatio() < STUBBY) {
+                in.doubt("stations", "are short for such chords", "they were halved; out_mm counts from the middle");
             }
         } else {
             if (!in.has("area_dm2")) {

@@ -2,10 +2,12 @@ package org.sawfly.file;
 
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.sawfly.quantity.Unit;
@@ -104,9 +106,13 @@ final class UnknownKey {
             name glider
             shorten cut
             cut_off cut
+            scale scale_area
             """.lines().toArray(String[]::new))
             .map(line -> line.split(" ", 2))
             .collect(Collectors.toUnmodifiableMap(words -> words[0], words -> words[1]));
+
+    /** Shorter words are too like others to guess at. */
+    private static final int LONG_WORD = 5;
 
     private static final Pattern DIGITS = Pattern.compile("\\d+");
 
@@ -125,11 +131,23 @@ final class UnknownKey {
                     before.isEmpty() ? "a point for the decimals" : "write " + before + "." + shown);
             return;
         }
-        String maybe = maybe(key, entry.value(), known);
+        String maybe = maybe(key, entry.value(), inAChange(in, entry) ? withDesigns(in.path(), known) : known);
         if (maybe.isEmpty() && known.size() <= 8) {
             maybe = "one of " + String.join(", ", known);
         }
         problems.add(entry.place(), in.pathOf(shown), "unknown key", maybe);
+    }
+
+    /** Whether a key was laid over the file by a change, from a command line or a study. */
+    private static boolean inAChange(In in, Node.Entry entry) {
+        return !entry.place().file().equals(in.place().file());
+    }
+
+    /** The keys of a file's section and those that only a change can have there. */
+    private static Collection<String> withDesigns(String section, Collection<String> known) {
+        Set<String> all = new LinkedHashSet<>(known);
+        all.addAll(Change.keysOf(section));
+        return all;
     }
 
     /** What an unknown key may mean among the known ones, or an empty text. */
@@ -148,14 +166,38 @@ final class UnknownKey {
         String last = said.substring(said.indexOf('.') + 1);
         String meant = withStem(last, known);
         if (!meant.isEmpty()) {
-            String twice = stem.equals("half_span") ? " (tip to tip, so twice this)" : "";
-            return meant + twice;
+            return meant + (stem.equals("half_span") ? twice(value, unit, meant) : "");
         }
         String near = Spelling.nearest(plain, known);
+        if (near.isEmpty()) {
+            near = withStem(misspelt(stem), known);
+        }
         if (!near.isEmpty()) {
             return near;
         }
         return said.contains(".") ? said.substring(0, said.indexOf('.')) + ": {" + last + ": ...}" : "";
+    }
+
+    /** The word of these files for a misspelt word that people use; empty when none is near. */
+    private static String misspelt(String stem) {
+        if (stem.length() < LONG_WORD) {
+            return "";
+        }
+        List<String> words = SAID.keySet().stream()
+                .filter(word -> word.length() >= LONG_WORD)
+                .sorted()
+                .toList();
+        String near = Spelling.nearest(stem, words);
+        return near.isEmpty() ? "" : SAID.get(near);
+    }
+
+    /** What half of it means from tip to tip. */
+    private static String twice(Node value, Optional<Unit> from, String right) {
+        Optional<Unit> to = Unit.ofKey(right);
+        double half = value instanceof Node.Scalar scalar ? NumberText.parse(scalar) : Double.NaN;
+        boolean known = from.isPresent() && to.isPresent() && Double.isFinite(half);
+        return (known ? ": " + Bounds.show(to.get().fromSi(from.get().toSi(2 * half))) : "")
+                + " (from tip to tip, twice this)";
     }
 
     /** The known key that is this word, with or without a unit. */

@@ -8,6 +8,8 @@ import org.sawfly.glider.Hand;
 import org.sawfly.glider.Planform;
 import org.sawfly.glider.Station;
 import org.sawfly.glider.Wing;
+import org.sawfly.quantity.Numbers;
+import org.sawfly.quantity.Unit;
 import org.sawfly.section.Section;
 
 /** Reads the wing: listed by stations, or drawn from span and two chords. */
@@ -28,15 +30,37 @@ final class WingReader {
     private static final double EXAMPLE_ROOT = 0.168;
     private static final double EXAMPLE_TWO_THIRDS = 0.14;
 
+    private static final String HALF_SPAN = "that is one half; from tip to tip it is twice this";
+    private static final String HALF_STATIONS =
+            "they were halved; out_mm counts from the middle of the glider to the tip";
+
     private WingReader() {}
+
+    /** Whether the span is probably that of one half. */
+    private static boolean isShort(Planform planform) {
+        return 2 * planform.span() < SLENDER * planform.stations().get(0).chord();
+    }
+
+    private static String endsAt(Planform planform) {
+        return "end " + Numbers.shortest(Unit.MILLIMETRE.fromSi(planform.span()), 1) + " mm out";
+    }
+
+    /** Why the wing may be too light for its glider; empty when it was weighed or nothing looks odd. */
+    private static String light(In in, Planform planform) {
+        if (!isShort(planform) || in.has("mass_g")) {
+            return "";
+        }
+        return in.has("stations") ? "wing.stations: " + HALF_STATIONS : "wing.span_mm: " + HALF_SPAN;
+    }
 
     /**
      * The wing and where it sits.
      *
      * @param wing      itself
      * @param aboveBoom root chord line above the boom's axis [m]
+     * @param light     why it may be too light; empty when nothing looks odd
      */
-    record Read(Wing wing, double aboveBoom) {}
+    record Read(Wing wing, double aboveBoom, String light) {}
 
     static Read read(In in, Sections.Tables tables) {
         Planform planform = planform(in);
@@ -50,12 +74,15 @@ final class WingReader {
         Section tip =
                 Sections.read(in, "tip_section", new Sections.Usual(5.4, 1.7, "at the wing's tip"), flapChord, tables);
         Side peg = in.choice(
-                "peg_tip", List.of(Side.values()), Side.LEFT, "tip with the peg; a right-hander holds the left one");
+                "peg_tip",
+                List.of(Side.values()),
+                Side.LEFT,
+                "tip with the peg; the one the thrower holds when left out");
         mass = in.orAssume(
                 mass, "mass_g", AREA_MASS * area, 0.08 * 1000 * AREA_MASS * area, "wing of 5.4 g/dm2 with peg");
         double aboveBoom = in.assume("above_boom_mm", between(0, 100), 12, 4, "wing above the boom's axis");
         Hand hand = peg == Side.LEFT ? Hand.RIGHT : Hand.LEFT;
-        return new Read(new Wing(mass, planform, dihedral, root, tip, flaperon, hand), aboveBoom);
+        return new Read(new Wing(mass, planform, dihedral, root, tip, flaperon, hand), aboveBoom, light(in, planform));
     }
 
     private static Planform planform(In in) {
@@ -74,6 +101,9 @@ final class WingReader {
                         "stations and span_mm, root_chord_mm or two_thirds_chord_mm are both given",
                         "leave out the three");
             }
+            if (listed != null && isShort(listed)) {
+                in.doubt("stations", endsAt(listed) + ", which is short for such chords", HALF_STATIONS);
+            }
             return listed == null ? Outlines.wing(EXAMPLE_SPAN / 2, EXAMPLE_ROOT, EXAMPLE_TWO_THIRDS) : listed;
         }
         span = neededUnlessListed(in, span, "span_mm", "from tip to tip", EXAMPLE_SPAN);
@@ -90,8 +120,8 @@ final class WingReader {
                 return Outlines.wing(EXAMPLE_SPAN / 2, EXAMPLE_ROOT, EXAMPLE_TWO_THIRDS);
             }
         }
-        if (span < SLENDER * root) {
-            in.doubt("span_mm", "is short for such chords", "that is one half; from tip to tip it is twice this");
+        if (isShort(drawn)) {
+            in.doubt("span_mm", "is short for such chords", HALF_SPAN);
         }
         if (twoThirds > root) {
             in.doubt("two_thirds_chord_mm", "is longer than root_chord_mm", "the two are exchanged");
@@ -133,7 +163,9 @@ final class WingReader {
             in.problem(
                     "to_mm",
                     "the flaperon must end outside its beginning and inside the tip",
-                    "from_mm: 20, to_mm: " + Bounds.show(Math.floor(960 * planform.span())));
+                    isShort(planform)
+                            ? "the wing's stations " + endsAt(planform) + ": " + HALF_STATIONS
+                            : "from_mm: 20, to_mm: " + Bounds.show(Math.floor(960 * planform.span())));
             return new Flap(chord, 0, planform.span());
         }
         return new Flap(chord, from, outer);

@@ -130,7 +130,7 @@ class InTest {
         "span, span_mm",
         "spam_mm, span_mm",
         "tailplain, tailplane",
-        "half_span_mm, span_mm (tip to tip",
+        "half_span_mm, span_mm: 3 (from tip to tip",
     })
     void knowsTheWordsPeopleSay(String key, String meant) {
         read(key + ": 1.5", InTest::fewKeys);

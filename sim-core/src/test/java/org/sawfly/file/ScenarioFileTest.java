@@ -23,6 +23,7 @@ import org.sawfly.glider.BoomTube;
 import org.sawfly.glider.BoomWrap;
 import org.sawfly.glider.CgSetting.Means;
 import org.sawfly.glider.Glider;
+import org.sawfly.glider.Hand;
 import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.RebalanceRule.Keep;
 import org.sawfly.glider.SleeveStock;
@@ -78,6 +79,23 @@ class ScenarioFileTest {
         assertThat(scenario.launch().thrower().hand())
                 .isEqualTo(scenario.glider().wing().peg())
                 .isNotEqualTo(PLOVER.today().wing().peg());
+    }
+
+    @Test
+    void aPegThatNoFileTellsOfIsWhereTheThrowerHoldsIt() throws IOException {
+        Path few = folder.resolve("few.yaml");
+        Files.writeString(few, Files.readString(SCENARIOS.resolve("plover-ten-numbers.yaml")));
+        Path club = folder.resolve("club.yaml");
+        Files.writeString(
+                club,
+                Files.readString(SCENARIOS.resolve("club.yaml"))
+                        .replaceAll("calibrated_with.*", "calibrated_with: few.yaml")
+                        .replace("hand: right", "hand: left"));
+        ScenarioFile file = ScenarioFile.open(few, club);
+        assertThat(file.with(List.of()).glider().wing().peg()).isEqualTo(Hand.LEFT);
+        assertThat(file.today()).isEqualTo(file.with(List.of()).glider());
+        Scenario right = file.with(Settings.parse("thrower.hand=right", "--change"));
+        assertThat(right.glider().wing().peg()).isEqualTo(Hand.RIGHT);
     }
 
     @Test

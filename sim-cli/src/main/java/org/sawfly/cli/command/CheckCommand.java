@@ -1,5 +1,6 @@
 package org.sawfly.cli.command;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import org.sawfly.cli.answer.CheckAnswer;
 import org.sawfly.file.FileCheck;
@@ -19,7 +20,7 @@ import picocli.CommandLine.Parameters;
             ""
         })
 final class CheckCommand implements Runnable {
-    @Parameters(index = "0", paramLabel = "FILE", description = "glider, launch or study")
+    @Parameters(index = "0", paramLabel = "FILE", description = "glider, launch or study; - for standard input")
     private Path file;
 
     @Mixin
@@ -34,6 +35,16 @@ final class CheckCommand implements Runnable {
     @Override
     public void run() {
         output.check();
-        output.deliver(CheckAnswer.of(file.toString(), FileCheck.of(file)), streams);
+        boolean piped = file.toString().equals("-");
+        String name = piped ? "standard input" : file.toString();
+        output.deliver(CheckAnswer.of(name, piped ? piped(name) : FileCheck.of(file)), streams);
+    }
+
+    private FileCheck piped(String name) {
+        try {
+            return FileCheck.of(name, streams.in());
+        } catch (IOException e) {
+            throw new CommandException(Exit.NOT_ACCEPTED, "standard input cannot be read: " + e.getMessage());
+        }
     }
 }
