@@ -3,6 +3,7 @@ package org.sawfly.study.log;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.sawfly.quantity.Numbers;
 
 /**
  * Heights over time as a logger wrote them: any rate, with gaps, from any zero.
@@ -10,10 +11,23 @@ import java.util.List;
  * @param name for messages
  * @param times growing [s]
  * @param heights above the logger's own zero [m]
+ * @param winds against the throw [m/s], NaN where nobody wrote one down; empty when nobody ever did
  */
-public record HeightLog(String name, double[] times, double[] heights) {
-    private static final double LONGEST_STEP = 5;
+public record HeightLog(String name, double[] times, double[] heights, double[] winds) {
+    /** Time between samples that a launch can be followed by [s]: between 100 and 2 a second, with some slack. */
+    private static final double SHORTEST_STEP = 0.009, LONGEST_STEP = 0.55;
+    /** Two to 50 a second in milliseconds. */
+    private static final double SHORTEST_IN_MS = 19, LONGEST_IN_MS = 510;
+
     private static final double HIGHEST_LAUNCH = 95;
+
+    /**
+     * Something that looks as if it were in other units.
+     *
+     * @param what is odd
+     * @param maybe what was probably meant; empty when there is no guess
+     */
+    public record Suspicion(String what, String maybe) {}
 
     /**
      * Checks the order.
@@ -21,7 +35,7 @@ public record HeightLog(String name, double[] times, double[] heights) {
      * @throws IllegalArgumentException with words for the user, when times do not grow or nothing is there
      */
     public HeightLog {
-        if (times.length != heights.length || times.length < 2) {
+        if (times.length != heights.length || times.length < 2 || winds.length != 0 && winds.length != times.length) {
             throw new IllegalArgumentException(name + ": fewer than two samples");
         }
         for (int i = 0; i < times.length; i++) {
@@ -45,20 +59,48 @@ public record HeightLog(String name, double[] times, double[] heights) {
         return steps[steps.length / 2];
     }
 
-    /** What looks as if it were in other units, in words; empty when nothing does. */
-    public List<String> suspicions() {
-        List<String> suspicions = new ArrayList<>();
-        if (interval() > LONGEST_STEP) {
-            suspicions.add("samples are " + Math.round(interval()) + " s apart: are the times in milliseconds?");
-        }
-        for (Launch launch : new LaunchFinder(this).find()) {
-            double won = launch.top() - launch.ground();
-            if (won > HIGHEST_LAUNCH) {
-                suspicions.add("a launch of " + Math.round(won) + " m: are the heights in feet?");
-                break;
+    /** Without winds. */
+    public HeightLog(String name, double[] times, double[] heights) {
+        this(name, times, heights, new double[0]);
+    }
+
+    /** What looks as if it were in other units; empty when nothing does. */
+    public List<Suspicion> suspicions() {
+        List<Suspicion> suspicions = new ArrayList<>();
+        double interval = interval();
+        String apart = "samples are " + Numbers.shortest(interval, interval < 1 ? 5 : 1)
+                + " s apart: two to a hundred a second are needed to follow a launch";
+        if (interval > LONGEST_STEP) {
+            boolean milliseconds = interval >= SHORTEST_IN_MS && interval <= LONGEST_IN_MS;
+            suspicions.add(
+                    new Suspicion(apart, milliseconds ? "the times are in milliseconds: call the column time_ms" : ""));
+        } else if (interval < SHORTEST_STEP) {
+            suspicions.add(new Suspicion(apart, "the times are in minutes, or the log is to be thinned out"));
+        } else {
+            for (Launch launch : new LaunchFinder(this).find()) {
+                double won = launch.top() - launch.ground();
+                if (won > HIGHEST_LAUNCH) {
+                    suspicions.add(new Suspicion(
+                            "a launch of " + Math.round(won) + " m, higher than anybody throws",
+                            "the heights are in feet: divide by 3.281"));
+                    break;
+                }
             }
         }
         return suspicions;
+    }
+
+    /** Mean of the winds written down between two times [m/s]; NaN when there is none. */
+    public double wind(double begin, double end) {
+        double sum = 0;
+        int count = 0;
+        for (int i = from(begin); i < winds.length && times[i] <= end; i++) {
+            if (!Double.isNaN(winds[i])) {
+                sum += winds[i];
+                count++;
+            }
+        }
+        return count == 0 ? Double.NaN : sum / count;
     }
 
     /** Index of the first sample at or after a time. */

@@ -94,12 +94,14 @@ class LaunchFinderTest {
                 java.util.Arrays.stream(log.heights()).map(h -> h / 0.3048).toArray();
         assertThat(new HeightLog("feet", log.times(), feet).suspicions())
                 .singleElement()
+                .extracting(HeightLog.Suspicion::maybe)
                 .asString()
                 .contains("feet");
         double[] milliseconds =
                 java.util.Arrays.stream(log.times()).map(t -> 1000 * t).toArray();
         assertThat(new HeightLog("ms", milliseconds, log.heights()).suspicions())
                 .singleElement()
+                .extracting(HeightLog.Suspicion::maybe)
                 .asString()
                 .contains("milliseconds");
     }
