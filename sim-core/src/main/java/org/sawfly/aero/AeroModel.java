@@ -1,5 +1,7 @@
 package org.sawfly.aero;
 
+import org.sawfly.glider.BoomSwing;
+
 /**
  * What the air does to one glider: immutable, shared between threads. Every flight asks its own evaluator.
  *
@@ -18,4 +20,11 @@ public interface AeroModel {
      * standard density of sea level; it scales with density.
      */
     double[][] apparentMass();
+
+    /**
+     * How quickly the boom swings in a plane where the model lets it swing, infinite where it follows its load at once [Hz].
+     */
+    default double boomFrequency(BoomSwing.Plane plane) {
+        return Double.POSITIVE_INFINITY;
+    }
 }

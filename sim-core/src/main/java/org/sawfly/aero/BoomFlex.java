@@ -25,8 +25,9 @@ import org.sawfly.glider.Piece;
  * @param force theta_F [rad/N]
  * @param moment theta_M [rad/(N m)]
  * @param inertia theta_f [rad/(m/s2)]
+ * @param travel way of the tail for a slope of one, under a force at the tail [m/rad]; {@code 2 L/3} for a uniform tube
  */
-public record BoomFlex(double force, double moment, double inertia) {
+public record BoomFlex(double force, double moment, double inertia, double travel) {
     private static final Set<String> NOT_CARRIED = Set.of(Piece.BOOM, Piece.WING, Piece.POD, Piece.NOSE_LEAD);
 
     /**
@@ -47,12 +48,12 @@ public record BoomFlex(double force, double moment, double inertia) {
                     * (tube.slopeOfForce(held, where, place)
                             + (where - load.cg().x()) * tube.slopeOfMoment(held, where, place));
         }
-        double force =
-                tube.slopeOfForce(held, place, place) + (place - placeX) * tube.slopeOfMoment(held, place, place);
-        return new BoomFlex(
-                force / stiffnessFactor,
-                tube.slopeOfMoment(held, place, place) / stiffnessFactor,
-                inertia / stiffnessFactor);
+        double past = place - placeX;
+        double moment = tube.slopeOfMoment(held, place, place);
+        double slopeAtEnd = tube.slopeOfForce(held, place, place);
+        double force = slopeAtEnd + past * moment;
+        double travel = (tube.deflectionOfForce(held, place, place) + past * (slopeAtEnd + force)) / force;
+        return new BoomFlex(force / stiffnessFactor, moment / stiffnessFactor, inertia / stiffnessFactor, travel);
     }
 
     /** Everything the boom carries behind the place it is held at: not itself, nor what carries it. */

@@ -19,6 +19,9 @@ public final class Loads {
     /** Bending of the boom at the tailplane (up positive) and at the fin (right positive): slope [rad]. */
     public double boomUp, boomRight;
 
+    /** Second derivatives of these slopes where the boom swings, else none [rad/s2]. */
+    public double boomUpAcceleration, boomRightAcceleration;
+
     /** No force, moment and power yet. */
     void clear() {
         fx = 0;
@@ -27,6 +30,8 @@ public final class Loads {
         mx = 0;
         my = 0;
         mz = 0;
+        boomUpAcceleration = 0;
+        boomRightAcceleration = 0;
         for (int i = 0; i < power.length; i++) {
             power[i] = 0;
         }

@@ -28,6 +28,15 @@ public final class Motion {
     public double aileron;
     /** Rudder, trailing edge left positive: turns nose left [rad]. */
     public double rudder;
+    /**
+     * Whether the boom swings: then the four numbers below say how it is bent and the loads say how that goes on, where a model
+     * knows; else the boom follows its load at once and they mean nothing.
+     */
+    public boolean boomSwings;
+    /** Slope of the boom at the tailplane, up positive [rad], and its rate [rad/s]. */
+    public double boomUp, boomUpRate;
+    /** The same at the fin, to the right positive. */
+    public double boomRight, boomRightRate;
     /** State of the lagged downwash at the tailplane, velocity, down positive [m/s]. */
     public double downwashLag;
 }

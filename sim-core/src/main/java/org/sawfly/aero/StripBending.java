@@ -10,7 +10,8 @@ import org.sawfly.math.Vec3;
  * <pre>  theta = theta_F F - theta_M M + theta_f a,   a = a_rest - F (1/m + x^2/I) - M x/I</pre>
  *
  * One Newton step with the slope of attached flow after the start and one after the first pass: exact there, smooth
- * everywhere. The surface's angle of attack falls by theta.
+ * everywhere. The surface's angle of attack falls by theta. Where the boom swings ({@link BoomMode}), theta is given and the
+ * same loads say what it is drawn to.
  */
 final class StripBending {
     /** Sine beyond stall over which the factor on lift comes in [1]. */
@@ -35,12 +36,35 @@ final class StripBending {
         this.tailSlope = tailSlope;
     }
 
-    /** The tail unbent, its flap at an angle away from the normal [rad]. */
+    /** Whether the boom swings with this tail in a motion. */
+    boolean swings(Motion m) {
+        return m.boomSwings && tail.boom().swings();
+    }
+
+    /**
+     * The tail as the boom has swung, before the flow takes the motion.
+     *
+     * @param flap its angle away from the normal [rad]
+     * @param slope of the boom [rad]
+     * @param rate of the slope [rad/s]
+     */
+    void swing(double flap, double slope, double rate) {
+        reset(flap);
+        bend(slope);
+        for (int i = tail.from(); i < tail.to(); i++) {
+            flow.heave[i] = tail.boom().travel() * rate;
+            flow.nodding[i] = rate;
+        }
+    }
+
+    /** The tail unbent, its flap at an angle away from the normal [rad], before the flow takes the motion. */
     void reset(double flap) {
         bending = 0;
         for (int i = tail.from(); i < tail.to(); i++) {
             flow.flap[i] = flap;
             flow.turn[i] = tail.incidence();
+            flow.heave[i] = 0;
+            flow.nodding[i] = 0;
             flow.liftFactors[i] = tailSlope;
         }
     }
@@ -54,20 +78,33 @@ final class StripBending {
      */
     void begin(double density, double restAcceleration, double mass, double turning) {
         Vec3 place = tail.place();
-        BoomFlex flex = tail.flex();
+        BoomFlex flex = tail.boom().flex();
         forceSlope = flex.force() - flex.inertia() * (1 / mass + place.x() * place.x() / turning);
         momentSlope = flex.moment() + flex.inertia() * place.x() / turning;
         constant = flex.inertia() * restAcceleration;
         double pressure = 0.5 * density * flow.meanSquare(tail.from(), tail.to());
         attached = Math.max(LEAST_SLOPE, 1 + forceSlope * pressure * tail.forceSlope());
+    }
+
+    /** First guess, from attached flow. */
+    void start(double density) {
         bend((constant + forceSlope * force(density)) / attached);
     }
 
     /** After a pass. */
     void correct(double density) {
+        bend(bending - (bending - settled(density)) / attached);
+    }
+
+    /** After the last pass: how the slope goes on [rad/s2]. */
+    double acceleration(double density, double rate) {
+        return tail.boom().acceleration(settled(density), bending, rate);
+    }
+
+    /** Slope under the loads of the moment [rad]. */
+    private double settled(double density) {
         double moment = flow.sectionMoment(density, tail.from(), tail.to());
-        double residual = bending - constant - forceSlope * force(density) + momentSlope * moment;
-        bend(bending - residual / attached);
+        return constant + forceSlope * force(density) - momentSlope * moment;
     }
 
     private double force(double density) {

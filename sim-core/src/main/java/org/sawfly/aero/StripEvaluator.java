@@ -56,6 +56,7 @@ final class StripEvaluator implements AeroEvaluator {
         loads.downwashLagRate =
                 (now - m.downwashLag) * carried / parts.tailplane().arm();
 
+        bend(m);
         tails.move(m, m.downwashLag - now);
         solveTails(m, loads);
         tails.finish();
@@ -121,9 +122,22 @@ final class StripEvaluator implements AeroEvaluator {
                 tails.otherBehind, parts.tailplane().from(), parts.tailplane().to());
     }
 
+    private void bend(Motion m) {
+        if (tailplane.swings(m)) {
+            tailplane.swing(m.elevator, m.boomUp, m.boomUpRate);
+        } else {
+            tailplane.reset(m.elevator);
+        }
+        if (fin.swings(m)) {
+            fin.swing(m.rudder, m.boomRight, m.boomRightRate);
+        } else {
+            fin.reset(m.rudder);
+        }
+    }
+
     private void solveTails(Motion m, Loads rest) {
-        tailplane.reset(m.elevator);
-        fin.reset(m.rudder);
+        boolean up = tailplane.swings(m);
+        boolean right = fin.swings(m);
         tails.start(m.kinematicViscosity);
         Inertial inertial = parts.inertial();
         tailplane.begin(
@@ -136,10 +150,26 @@ final class StripEvaluator implements AeroEvaluator {
                 -m.heldY - inertial.sideAcceleration(m, rest, parts.fin().place()),
                 inertial.sideMass(m),
                 inertial.yawing(m));
+        if (!up) {
+            tailplane.start(m.density);
+        }
+        if (!right) {
+            fin.start(m.density);
+        }
         tails.pass();
-        tailplane.correct(m.density);
-        fin.correct(m.density);
+        if (!up) {
+            tailplane.correct(m.density);
+        }
+        if (!right) {
+            fin.correct(m.density);
+        }
         tails.pass();
         fin.weaken();
+        if (up) {
+            rest.boomUpAcceleration = tailplane.acceleration(m.density, m.boomUpRate);
+        }
+        if (right) {
+            rest.boomRightAcceleration = fin.acceleration(m.density, m.boomRightRate);
+        }
     }
 }

@@ -34,6 +34,8 @@ final class StripFlow {
     final int count;
     /** Turn of every strip towards its normal, besides twist [rad]; and angle of its flap [rad]; both put in. */
     final double[] turn, flap;
+    /** Velocity of every strip towards its normal [m/s] and of its nose away from it [rad/s], besides the motion; both put in. */
+    final double[] heave, nodding;
     /** Velocity along the normals that the other group makes, behind and at the quarter chord [m/s]; put in. */
     final double[] otherBehind, otherQuarter;
     /** Circulations [m2/s]. */
@@ -64,6 +66,8 @@ final class StripFlow {
         this.count = n;
         this.turn = new double[n];
         this.flap = new double[n];
+        this.heave = new double[n];
+        this.nodding = new double[n];
         this.otherBehind = new double[n];
         this.otherQuarter = new double[n];
         this.gamma = new double[n];
@@ -104,8 +108,8 @@ final class StripFlow {
             double ui = m.u + m.q * rz[i] - m.r * ry[i];
             double vi = m.v + m.r * rx[i] - m.p * rz[i];
             double wi = m.w + m.p * ry[i] - m.q * rx[i] - airZ;
-            double turning = m.r * group.normalY[i] - m.q * group.normalZ[i];
-            double against = -(vi * group.normalY[i] + wi * group.normalZ[i]);
+            double turning = m.r * group.normalY[i] - m.q * group.normalZ[i] - nodding[i];
+            double against = -(vi * group.normalY[i] + wi * group.normalZ[i]) - heave[i];
             double at = against + 0.5 * group.chords[i] * turning;
             u[i] = ui;
             v[i] = vi;
@@ -265,7 +269,7 @@ final class StripFlow {
             double kv = v[i];
             double kw = m.w + m.p * ry[i] - m.q * rx[i];
             liftPower -= liftX * ku + liftY * kv + liftZ * kw;
-            profilePower -= dragX * ku + dragY * kv + dragZ * kw + section * spin[i];
+            profilePower -= dragX * ku + dragY * kv + dragZ * kw + section * (spin[i] + nodding[i]);
             double sx = liftX + dragX;
             double sy = liftY + dragY;
             double sz = liftZ + dragZ;

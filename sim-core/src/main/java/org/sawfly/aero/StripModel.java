@@ -3,6 +3,7 @@ package org.sawfly.aero;
 import java.util.List;
 import org.sawfly.air.Atmosphere;
 import org.sawfly.air.Standard;
+import org.sawfly.glider.BoomSwing;
 import org.sawfly.glider.Fin;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.MassProperties;
@@ -23,7 +24,8 @@ import org.sawfly.math.Vec3;
  * matrix gives the mean e_now that belongs to the present circulations; all tail strips are in air that moves down by
  * {@code e - e_now} on top of it, and {@code e' = (e_now - e) V/l_t}, V at least 2 m/s.
  *
- * <p><b>Boom.</b> Bends as in {@link BoomFlex}, solved along with the two passes from the slope of attached flow.
+ * <p><b>Boom.</b> Bends as in {@link BoomFlex}, solved along with the two passes from the slope of attached flow; just after
+ * release it swings ({@link BoomMode}) in both planes.
  *
  * <p><b>Bench errors.</b> Tails lean and stand aside with their strips, skew and twist add to angles; the influence of strips on each
  * other stays that of a glider built squarely.
@@ -153,6 +155,12 @@ public final class StripModel implements AeroModel {
     @Override
     public Reference reference() {
         return reference;
+    }
+
+    @Override
+    public double boomFrequency(BoomSwing.Plane plane) {
+        StripTail tail = plane == BoomSwing.Plane.SIDE ? parts.fin() : parts.tailplane();
+        return tail.boom().frequency();
     }
 
     @Override

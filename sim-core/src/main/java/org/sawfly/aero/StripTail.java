@@ -1,5 +1,6 @@
 package org.sawfly.aero;
 
+import org.sawfly.glider.BoomSwing;
 import org.sawfly.glider.Glider;
 import org.sawfly.math.Vec3;
 
@@ -10,7 +11,7 @@ import org.sawfly.math.Vec3;
  * @param to strip after the last
  * @param place quarter point of the mean chord, from the CG, body axes [m]
  * @param arm from the wing's to this quarter point [m]
- * @param flex how the boom turns it
+ * @param boom how it turns and swings with the tail
  * @param forceSlope attached force along its normal over the dynamic pressure, per angle, tail factor included [m2/rad]
  * @param incidence towards its normal [rad]
  * @param beyondStall further factor on lift beyond stall [1]
@@ -21,7 +22,7 @@ record StripTail(
         int to,
         Vec3 place,
         double arm,
-        BoomFlex flex,
+        BoomMode boom,
         double forceSlope,
         double incidence,
         double beyondStall,
@@ -41,12 +42,14 @@ record StripTail(
         Vec3 place = new Vec3(surface.meanChordX() - 0.25 * surface.meanChord(), 0, surface.meanZ());
         BenchErrors bench = corrections.bench();
         double beyond = fin ? corrections.finBeyondStall() : 1;
+        BoomFlex flex = BoomFlex.at(glider, place.x(), corrections.boomStiffness());
+        BoomSwing.Plane plane = fin ? BoomSwing.Plane.SIDE : BoomSwing.Plane.VERTICAL;
         return new StripTail(
                 from,
                 to,
                 place.minus(cg),
                 wingX - place.x(),
-                BoomFlex.at(glider, place.x(), corrections.boomStiffness()),
+                BoomMode.of(glider, plane, flex, corrections.boomStiffness()),
                 corrections.tailSlope() * group.forceSlope(from, to),
                 fin
                         ? bench.finSkew() + bench.boomSkew()

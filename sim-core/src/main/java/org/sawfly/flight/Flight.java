@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.sawfly.aero.Loads;
 import org.sawfly.aero.Loss;
 import org.sawfly.air.Standard;
+import org.sawfly.glider.BoomSwing;
 import org.sawfly.motion.Axes;
 import org.sawfly.motion.FieldAir;
 import org.sawfly.motion.Glide;
@@ -29,6 +31,14 @@ public final class Flight {
     /** Over the last of it the glide is looked at [s]. */
     private static final double LOOK_TIME = 1.5;
 
+    /**
+     * The boom swings for so long after release, where the model knows how; then the air on the tails has damped it away and
+     * it follows its load [s].
+     */
+    private static final double BOOM_SWINGS = 0.2;
+    /** The tip slides off the fingers within this; common practice, no source [s]. */
+    private static final double SLIDES_OFF = 0.03;
+
     private static final double LONG_STALL = 2;
     private static final double SHORT_STALL = 0.1;
 
@@ -50,6 +60,7 @@ public final class Flight {
     private double pushTime = Double.NaN;
     private final double[] pushState = new double[StateLayout.SIZE];
     private double lookedAt;
+    private boolean boomSwings;
     private boolean stalledAtTop;
     private Ended ended = Ended.SETTLED;
 
@@ -129,12 +140,24 @@ public final class Flight {
             Pilot.presetRudder(craft, launch)
         };
         boolean yawing = plan.axes() != Axes.PITCH;
-        release = new ReleaseSolver(craft, launch, launch.weather().ground())
-                .solve(plan.releaseSpeed(), airspeed, plan.yawRate(), servos[0], servos[1], servos[3], yawing);
+        ReleaseSolver solver = new ReleaseSolver(craft, launch, launch.weather().ground());
+        release = solver.solve(plan.releaseSpeed(), airspeed, plan.yawRate(), servos[0], servos[1], servos[3], yawing);
         ReleaseState.write(launch, release, wind, servos, state);
         body.settle(0, state);
         state[StateLayout.DOWNWASH_LAG] = body.settledDownwash(0, state);
         startEnergy = body.energy(0, state);
+        Loads free = body.loadsAt(0, state);
+        double up = craft.model().boomFrequency(BoomSwing.Plane.VERTICAL);
+        double side = craft.model().boomFrequency(BoomSwing.Plane.SIDE);
+        boomSwings = Math.min(up, side) < Double.POSITIVE_INFINITY;
+        state[StateLayout.BOOM_UP] = letGo(up, solver.bentUp(), free.boomUp);
+        state[StateLayout.BOOM_RIGHT] = letGo(side, yawing ? solver.bentRight() : 0, free.boomRight);
+        body.letBoomSwing(boomSwings);
+    }
+
+    /** Slope from which the boom swings about its slope in free flight, once the tip has slid off [rad]. */
+    private static double letGo(double frequency, double spinning, double free) {
+        return free + (spinning - free) * BoomSwing.leftAfter(SLIDES_OFF, frequency);
     }
 
     private boolean preset() {
@@ -204,6 +227,18 @@ public final class Flight {
         if (also != null) {
             events.add(also);
         }
+        if (boomSwings && end > BOOM_SWINGS) {
+            Stop stop = advance(BOOM_SWINGS, events);
+            if (stop.event() != Stop.AT_END) {
+                return stop;
+            }
+            boomSwings = false;
+            body.letBoomSwing(false);
+        }
+        return advance(end, events);
+    }
+
+    private Stop advance(double end, List<StopEvent> events) {
         body.settle(time, state);
         Stop stop = integrator.run(body, time, state, end, events, watchers);
         time = stop.time();

@@ -45,6 +45,8 @@ final class ReleaseSolver {
     private final Loads loads = new Loads();
     private final SpinGeometry geometry;
     private final double hand;
+    private double bentUp;
+    private double bentRight;
 
     ReleaseSolver(Craft craft, Launch launch, Air air) {
         this.craft = craft;
@@ -93,6 +95,16 @@ final class ReleaseSolver {
         motion.r = 0;
         double alpha = alphaForWeight(airspeed, beta);
         return new Release(speed, yawRate, alpha, beta, spin);
+    }
+
+    /** Slope to which the spin of the release solved last has bent the boom at the tailplane, up positive [rad]. */
+    double bentUp() {
+        return bentUp;
+    }
+
+    /** The same at the fin, to the right positive [rad]. */
+    double bentRight() {
+        return bentRight;
     }
 
     private void setAir(double elevator, double camber, double rudder) {
@@ -193,6 +205,8 @@ final class ReleaseSolver {
         double radial = m * rate * rate * radius + hand * loads.fy;
         double along = m * SPIN_UP * rate * rate * radius + dragAlongPath(alpha);
         RearLoads rear = held(rate, radius, alpha, outward);
+        bentUp = loads.boomUp;
+        bentRight = loads.boomRight;
         return new Spin(
                 rate,
                 radius,

@@ -1,6 +1,7 @@
 package org.sawfly.glider;
 
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import org.sawfly.math.Inertia;
@@ -174,7 +175,7 @@ public final class BoomTube {
     }
 
     /** Where the stiffness steps behind the place it is held at, up to x, as distances behind the front end. */
-    private TreeSet<Double> breaks(double heldX, double x) {
+    SortedSet<Double> breaks(double heldX, double x) {
         TreeSet<Double> places = new TreeSet<>();
         for (BoomSleeve sleeve : sleeves) {
             for (double end : new double[] {sleeve.frontX(), sleeve.endX()}) {

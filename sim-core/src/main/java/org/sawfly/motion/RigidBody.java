@@ -60,6 +60,7 @@ public final class RigidBody implements Equations {
     private final double[] loadedState = new double[StateLayout.SIZE];
 
     private double loadedTime = Double.NaN;
+    private boolean boomSwings;
     private final Loads asked = new Loads();
     private double windX;
     private double windY;
@@ -177,6 +178,7 @@ public final class RigidBody implements Equations {
         for (int i = 0; i < StateLayout.SERVOS; i++) {
             rates[StateLayout.ELEVATOR + i] = Servo.speed(state[StateLayout.ELEVATOR + i], commands[i]);
         }
+        boomRates(state, rates);
         for (int i = 0; i < Loss.COUNT; i++) {
             rates[StateLayout.LOSSES + i] = loads.power[i];
         }
@@ -184,6 +186,23 @@ public final class RigidBody implements Equations {
         rates[StateLayout.WIND] = -(windX * airForce(0, loads.fx, rates, driftX, driftY, driftZ)
                 + windY * airForce(1, loads.fy, rates, driftX, driftY, driftZ)
                 + windZ * airForce(2, loads.fz, rates, driftX, driftY, driftZ));
+    }
+
+    private void boomRates(double[] state, double[] rates) {
+        rates[StateLayout.BOOM_UP] = boomSwings ? state[StateLayout.BOOM_UP_RATE] : 0;
+        rates[StateLayout.BOOM_UP_RATE] = loads.boomUpAcceleration;
+        rates[StateLayout.BOOM_RIGHT] = boomSwings ? state[StateLayout.BOOM_RIGHT_RATE] : 0;
+        rates[StateLayout.BOOM_RIGHT_RATE] = loads.boomRightAcceleration;
+    }
+
+    /**
+     * Lets the boom swing, or follow its load at once. To be called between runs; the state tells from where it swings.
+     *
+     * @param swings only where the model knows how
+     */
+    public void letBoomSwing(boolean swings) {
+        boomSwings = swings;
+        loadedTime = Double.NaN;
     }
 
     /** Fills motion, air and rotation for a state. */
@@ -210,6 +229,11 @@ public final class RigidBody implements Equations {
         motion.aileron = state[StateLayout.AILERON];
         motion.rudder = state[StateLayout.RUDDER];
         motion.downwashLag = state[StateLayout.DOWNWASH_LAG];
+        motion.boomSwings = boomSwings;
+        motion.boomUp = state[StateLayout.BOOM_UP];
+        motion.boomUpRate = state[StateLayout.BOOM_UP_RATE];
+        motion.boomRight = state[StateLayout.BOOM_RIGHT];
+        motion.boomRightRate = state[StateLayout.BOOM_RIGHT_RATE];
     }
 
     private static void multiply(double[] matrix, double[] x, double[] rates) {

@@ -20,8 +20,12 @@ public final class StateLayout {
     public static final int DOWNWASH_LAG = 13;
     /** Where the servos stand [rad]; signs as in {@link org.sawfly.aero.Motion}. */
     public static final int ELEVATOR = 14, CAMBER = 15, AILERON = 16, RUDDER = 17;
+    /** Slope of the swinging boom at the tailplane, up positive [rad], and its rate [rad/s]. */
+    public static final int BOOM_UP = 18, BOOM_UP_RATE = 19;
+    /** The same at the fin, to the right positive. */
+    public static final int BOOM_RIGHT = 20, BOOM_RIGHT_RATE = 21;
     /** First of {@link Loss#COUNT}: energy lost by {@link Loss#ordinal()} since the start [J]. */
-    public static final int LOSSES = 18;
+    public static final int LOSSES = 22;
     /** Energy taken out by whatever holds the roll rate to what is prescribed [J]. */
     public static final int ROLL_HOLD = LOSSES + Loss.COUNT;
     /** Energy taken out by the wind, negative where the wind brings some [J]. */
@@ -42,6 +46,10 @@ public final class StateLayout {
         fill(tolerance, P, DOWNWASH_LAG, 1e-3);
         fill(tolerance, DOWNWASH_LAG, ELEVATOR, 1e-3);
         fill(tolerance, ELEVATOR, LOSSES, 1e-4);
+        tolerance[BOOM_UP] = 3e-4;
+        tolerance[BOOM_RIGHT] = 3e-4;
+        tolerance[BOOM_UP_RATE] = 0.05;
+        tolerance[BOOM_RIGHT_RATE] = 0.05;
         fill(tolerance, LOSSES, SIZE, 1e-3);
         return tolerance;
     }

@@ -5,14 +5,14 @@ import java.util.Map;
 import org.sawfly.flight.FlightPlan;
 import org.sawfly.flight.LaunchLoads;
 import org.sawfly.flight.RearLoads;
+import org.sawfly.glider.BoomSwing;
 
 /**
  * The four load cases of one launch along the boom, from the flight itself.
  *
  * <p>At release the load in the spin gives way to that of free flight within a time t_r, taken as even in time. A beam that
  * carried M_spin and is let down to M_free then swings about M_free by {@code (M_spin - M_free) |sin(pi t_r/T)|/(pi t_r/T)}, T
- * the period of its first bending (response of an undamped oscillator to a ramp; Timoshenko, Young and Weaver, Vibration
- * Problems in Engineering, 4th ed. 1974, section 1.12, from memory, derived anew in the tests), so that on the far side
+ * the period of its first bending ({@link BoomSwing#leftAfter}), so that on the far side
  *
  * <pre>  M = M_free - (M_spin - M_free) |sin(pi t_r/T)|/(pi t_r/T)</pre>
  */
@@ -42,7 +42,7 @@ public final class LaunchCases {
      */
     public static LaunchCases of(FlightPlan plan, double lettingGo) {
         double frequency = BoomSwing.inFlight(plan.craft().glider(), BoomSwing.Plane.SIDE);
-        return of(plan, overshoot(lettingGo * frequency), new LoadedBoom(plan));
+        return of(plan, BoomSwing.leftAfter(lettingGo, frequency), new LoadedBoom(plan));
     }
 
     /** The same with what does not depend on the throw known: the overshoot at release and the loaded boom. */
@@ -56,12 +56,6 @@ public final class LaunchCases {
     /** The same glider and way of throwing at another release speed [m/s]. */
     LaunchCases at(FlightPlan plan, double speed) {
         return of(plan.withRelease(speed, plan.yawRate()), rebound, boom);
-    }
-
-    /** |sin(pi n)|/(pi n) for a load that goes within n periods [1]. */
-    static double overshoot(double periods) {
-        double angle = Math.PI * periods;
-        return angle == 0 ? 1 : Math.abs(Math.sin(angle)) / angle;
     }
 
     /** Load of a case at a place x, build axes [m]. */

@@ -4,6 +4,7 @@ import org.sawfly.flight.FlightPlan;
 import org.sawfly.flight.RearLoads;
 import org.sawfly.glider.Fin;
 import org.sawfly.glider.Glider;
+import org.sawfly.glider.RearMasses;
 import org.sawfly.glider.Tailplane;
 import org.sawfly.math.Vec3;
 
@@ -12,6 +13,9 @@ import org.sawfly.math.Vec3;
  * Air on the boom itself and pull along it are left out; in a spin both relieve it by a few per cent.
  */
 public final class LoadedBoom {
+    /** Panels of three points into which what is spread along the boom is cut. */
+    private static final int PANELS = 6;
+
     private final Glider glider;
     private final RearMasses masses;
     private final Vec3 cg;
@@ -44,7 +48,11 @@ public final class LoadedBoom {
     public BoomLoad at(double x, RearLoads rear) {
         double z = glider.boom().z();
         LoadSum sum = new LoadSum();
-        masses.addTo(sum, x, z, cg, rear);
+        for (RearMasses.Mass mass : masses.behind(x, PANELS)) {
+            Vec3 force = rear.specificForceAt(mass.place().minus(cg)).times(-mass.mass());
+            Vec3 moment = mass.inertia().times(rear.turning()).times(-1);
+            sum.add(mass.place().x() - x, mass.place().z() - z, force, moment);
+        }
         if (tailplane.x() < x) {
             sum.add(
                     tailplane.x() - x,

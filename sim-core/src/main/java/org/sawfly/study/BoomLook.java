@@ -7,11 +7,11 @@ import org.sawfly.air.Standard;
 import org.sawfly.flight.FlightPlan;
 import org.sawfly.glider.Boom;
 import org.sawfly.glider.BoomStiffness;
+import org.sawfly.glider.BoomSwing;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.Tailplane;
 import org.sawfly.strength.BenchBend;
 import org.sawfly.strength.BoomStrength;
-import org.sawfly.strength.BoomSwing;
 import org.sawfly.strength.TailEffectiveness;
 
 /**

@@ -1,11 +1,11 @@
 package org.sawfly.study;
 
 import java.util.List;
+import org.sawfly.glider.BoomSwing.Plane;
 import org.sawfly.glider.BoomTube;
 import org.sawfly.quantity.Quantity;
 import org.sawfly.quantity.Unit;
 import org.sawfly.strength.BoomStrength;
-import org.sawfly.strength.BoomSwing.Plane;
 import org.sawfly.strength.Reserve;
 import org.sawfly.strength.TailEffectiveness;
 

@@ -18,6 +18,7 @@ import org.sawfly.glider.BoomHole;
 import org.sawfly.glider.BoomSleeve;
 import org.sawfly.glider.BoomSlot;
 import org.sawfly.glider.BoomSplice;
+import org.sawfly.glider.BoomSwing;
 import org.sawfly.glider.BoomTube;
 import org.sawfly.glider.BoomWall;
 import org.sawfly.glider.BoomWrap;

@@ -12,6 +12,7 @@ import org.sawfly.flight.Demo;
 import org.sawfly.flight.FlightPlan;
 import org.sawfly.flight.LaunchLoads;
 import org.sawfly.flight.RearLoads;
+import org.sawfly.glider.BoomSwing;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.Hand;
 import org.sawfly.glider.Wing;
@@ -129,7 +130,7 @@ class LaunchCasesTest {
                 largest = Math.max(largest, -x);
             }
         }
-        assertThat(LaunchCases.overshoot(periods)).isCloseTo(largest, within(1e-3));
+        assertThat(BoomSwing.leftAfter(periods, 1)).isCloseTo(largest, within(1e-3));
     }
 
     private static double load(double t, double ramp) {
@@ -138,7 +139,7 @@ class LaunchCasesTest {
 
     @Test
     void a_hand_that_opens_at_once_gives_the_full_rebound() {
-        assertThat(LaunchCases.overshoot(0)).isEqualTo(1);
+        assertThat(BoomSwing.leftAfter(0, 1)).isEqualTo(1);
         double now = LaunchCases.of(PLAN, 0).at(LoadCase.RELEASE, FRONT).right();
         double slowly = LaunchCases.of(PLAN, 0.02).at(LoadCase.RELEASE, FRONT).right();
         assertThat(now).isLessThan(slowly);

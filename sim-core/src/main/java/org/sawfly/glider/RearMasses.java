@@ -1,14 +1,8 @@
-package org.sawfly.strength;
+package org.sawfly.glider;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import org.sawfly.flight.RearLoads;
-import org.sawfly.glider.BoomTube;
-import org.sawfly.glider.Glider;
-import org.sawfly.glider.MassProperties;
-import org.sawfly.glider.Part;
-import org.sawfly.glider.Piece;
 import org.sawfly.math.Inertia;
 import org.sawfly.math.Quadrature;
 import org.sawfly.math.Vec3;
@@ -16,11 +10,8 @@ import org.sawfly.math.Vec3;
 /**
  * Everything that hangs on the boom: masses at places, and what is spread along it, the boom itself with strings and rods.
  */
-final class RearMasses {
-    /** Panels of three points into which what is spread is cut for the loads at a station. */
-    private static final int LOAD_PANELS = 6;
-
-    /** The same for the boom's swing. */
+public final class RearMasses {
+    /** Panels of three points into which what is spread is cut for the boom's swing. */
     private static final int SWING_PANELS = 10;
 
     /**
@@ -30,7 +21,7 @@ final class RearMasses {
      * @param place build axes [m]
      * @param inertia about its own balance point [kg m2]
      */
-    record Mass(double mass, Vec3 place, Inertia inertia) {}
+    public record Mass(double mass, Vec3 place, Inertia inertia) {}
 
     /** Mass spread along x from one place back to another [kg/m at x]; y and z of {@code place} count. */
     private record Line(double fromX, double toX, Vec3 place, DoubleUnaryOperator density) {
@@ -58,7 +49,7 @@ final class RearMasses {
     }
 
     /** All behind the place where the boom leaves the pod. */
-    static RearMasses of(Glider glider) {
+    public static RearMasses of(Glider glider) {
         RearMasses masses = new RearMasses(glider.boom().frontX());
         for (Piece piece : Piece.all(glider)) {
             masses.add(glider, piece);
@@ -92,7 +83,13 @@ final class RearMasses {
         return behind(frontX, SWING_PANELS);
     }
 
-    private List<Mass> behind(double x, int panels) {
+    /**
+     * What lies behind a place.
+     *
+     * @param x build axes [m]
+     * @param panels of three points into which what is spread is cut
+     */
+    public List<Mass> behind(double x, int panels) {
         List<Mass> masses = new ArrayList<>();
         for (Mass point : points) {
             if (point.place().x() < x) {
@@ -105,31 +102,17 @@ final class RearMasses {
         return masses;
     }
 
-    double frontX() {
+    /** Where the boom leaves the pod, build axes [m]. */
+    public double frontX() {
         return frontX;
     }
 
     /** Mass behind the pod [kg]. */
-    double total() {
+    public double total() {
         double sum = 0;
         for (Mass mass : all()) {
             sum += mass.mass();
         }
         return sum;
-    }
-
-    /**
-     * Adds what their inertia does at a station.
-     *
-     * @param x of the station, build axes [m]
-     * @param z of the boom's axis [m]
-     * @param cg of the glider, build axes [m]
-     */
-    void addTo(LoadSum sum, double x, double z, Vec3 cg, RearLoads rear) {
-        for (Mass mass : behind(x, LOAD_PANELS)) {
-            Vec3 force = rear.specificForceAt(mass.place().minus(cg)).times(-mass.mass());
-            Vec3 moment = mass.inertia().times(rear.turning()).times(-1);
-            sum.add(mass.place().x() - x, mass.place().z() - z, force, moment);
-        }
     }
 }

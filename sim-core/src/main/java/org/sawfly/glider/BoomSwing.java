@@ -1,13 +1,14 @@
-package org.sawfly.strength;
+package org.sawfly.glider;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import org.sawfly.glider.Boom;
-import org.sawfly.glider.BoomTube;
-import org.sawfly.glider.Glider;
-import org.sawfly.glider.MassProperties;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.sawfly.glider.RearMasses.Mass;
 import org.sawfly.math.Inertia;
+import org.sawfly.math.Quadrature;
 import org.sawfly.math.Vec3;
-import org.sawfly.strength.RearMasses.Mass;
 
 /**
  * The first frequency at which the boom swings with all it carries.
@@ -32,36 +33,43 @@ public final class BoomSwing {
 
     private final BoomTube tube;
     private final double held;
-    private final double end;
     private final int count;
-    private final double[] x;
-    private final double[] mass;
-    private final double[] turning;
-    private final double[][] deflectionOfForce;
-    private final double[][] slopeOfForce;
-    private final double[][] slopeOfMoment;
+    /** Of every mass, those further out later: distance behind the place it is held at, mass, inertia. */
+    private final double[] s, mass, turning;
+    /** Ends of the pieces of boom between masses and steps of its stiffness, from the place it is held at. */
+    private final double[] ends;
+    /** In which piece, or behind the last, every mass sits. */
+    private final int[] piece;
 
     private BoomSwing(Boom boom, double heldX, List<Mass> masses, Plane plane) {
         this.tube = BoomTube.of(boom);
         this.held = heldX;
-        this.end = boom.endX();
-        this.count = masses.size();
-        this.x = new double[count];
+        List<Mass> sorted = masses.stream()
+                .filter(one -> one.place().x() < heldX)
+                .sorted(Comparator.comparingDouble(one -> -one.place().x()))
+                .toList();
+        this.count = sorted.size();
+        this.s = new double[count];
         this.mass = new double[count];
         this.turning = new double[count];
-        for (int i = 0; i < count; i++) {
-            x[i] = masses.get(i).place().x();
-            mass[i] = masses.get(i).mass();
-            Inertia inertia = masses.get(i).inertia();
-            turning[i] = plane == Plane.SIDE ? inertia.izz() : inertia.iyy();
+        this.piece = new int[count];
+        double toFront = boom.frontX() - heldX;
+        SortedSet<Double> places = new TreeSet<>();
+        for (double step : tube.breaks(heldX, boom.endX())) {
+            places.add(step - toFront);
         }
-        this.deflectionOfForce = new double[count][count];
-        this.slopeOfForce = new double[count][count];
-        this.slopeOfMoment = new double[count][count];
+        double end = heldX - boom.endX();
         for (int i = 0; i < count; i++) {
-            for (int k = 0; k < count; k++) {
-                flexibility(i, k);
-            }
+            Mass one = sorted.get(i);
+            s[i] = heldX - one.place().x();
+            mass[i] = one.mass();
+            turning[i] =
+                    plane == Plane.SIDE ? one.inertia().izz() : one.inertia().iyy();
+            places.add(Math.min(s[i], end));
+        }
+        this.ends = places.stream().mapToDouble(Double::doubleValue).toArray();
+        for (int i = 0; i < count; i++) {
+            piece[i] = Arrays.binarySearch(ends, Math.min(s[i], end));
         }
     }
 
@@ -78,6 +86,23 @@ public final class BoomSwing {
     /** The same of a boom with any masses, its own among them. */
     static double held(Boom boom, double heldX, List<Mass> masses, Plane plane) {
         return new BoomSwing(boom, heldX, masses, plane).frequency(null, plane);
+    }
+
+    /**
+     * What is left of a bend as a swing when the load that made it goes evenly within a time, {@code |sin(pi t f)|/(pi t f)}
+     * (response of an undamped oscillator to a ramp; Timoshenko, Young and Weaver, Vibration Problems in Engineering, 4th ed.
+     * 1974, section 1.12, from memory, derived anew in the tests).
+     *
+     * @param time in which the load goes [s]
+     * @param frequency of the swing; none is left of an infinite one [Hz]
+     * @return of the bend [1]
+     */
+    public static double leftAfter(double time, double frequency) {
+        double angle = Math.PI * time * frequency;
+        if (angle == Double.POSITIVE_INFINITY) {
+            return 0;
+        }
+        return angle == 0 ? 1 : Math.abs(Math.sin(angle)) / angle;
     }
 
     /** Frequency in flight, where the rest of the glider gives way [Hz]. */
@@ -102,52 +127,29 @@ public final class BoomSwing {
         return new BoomSwing(boom, boom.frontX(), masses, plane).frequency(rest, plane);
     }
 
-    private void flexibility(int i, int k) {
-        double at = Math.max(x[i], end);
-        double load = Math.max(x[k], end);
-        double past = at - x[i];
-        double loadPast = load - x[k];
-        double slopeForce = tube.slopeOfForce(held, load, at);
-        double slopeMoment = tube.slopeOfMoment(held, Math.max(load, at), Math.max(load, at));
-        double deflection = tube.deflectionOfForce(held, load, at);
-        double deflectionMoment = tube.slopeOfForce(held, at, load);
-        slopeOfForce[i][k] = slopeForce + loadPast * slopeMoment;
-        slopeOfMoment[i][k] = slopeMoment;
-        deflectionOfForce[i][k] = deflection + loadPast * deflectionMoment + past * slopeOfForce[i][k];
-    }
-
     private double frequency(Mass rest, Plane plane) {
         double[] y = new double[count];
         double[] slope = new double[count];
         for (int i = 0; i < count; i++) {
-            double s = held - x[i];
-            y[i] = s * s;
-            slope[i] = 2 * s;
+            y[i] = s[i] * s[i];
+            slope[i] = 2 * s[i];
         }
         double before = 0;
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             double[] w = y.clone();
             double[] turn = slope.clone();
-            double frontEnergy = rest == null ? 0 : release(rest, plane, w, turn);
+            double energy = rest == null ? 0 : release(rest, plane, w, turn);
             double[] bent = new double[count];
             double[] bentSlope = new double[count];
+            bend(w, turn, bent, bentSlope);
             double work = 0;
-            double energy = frontEnergy;
-            for (int i = 0; i < count; i++) {
-                for (int k = 0; k < count; k++) {
-                    bent[i] += deflectionOfForce[i][k] * mass[k] * w[k] + slopeOfForce[k][i] * turning[k] * turn[k];
-                    bentSlope[i] += slopeOfForce[i][k] * mass[k] * w[k] + slopeOfMoment[i][k] * turning[k] * turn[k];
-                }
-            }
+            double largest = 0;
             for (int i = 0; i < count; i++) {
                 work += mass[i] * w[i] * bent[i] + turning[i] * turn[i] * bentSlope[i];
                 energy += mass[i] * w[i] * w[i] + turning[i] * turn[i] * turn[i];
-            }
-            double square = energy / work;
-            double largest = Math.abs(bent[0]);
-            for (int i = 0; i < count; i++) {
                 largest = Math.max(largest, Math.abs(bent[i]));
             }
+            double square = energy / work;
             for (int i = 0; i < count; i++) {
                 y[i] = bent[i] / largest;
                 slope[i] = bentSlope[i] / largest;
@@ -158,6 +160,41 @@ public final class BoomSwing {
             before = square;
         }
         return Math.sqrt(before) / (2 * Math.PI);
+    }
+
+    /**
+     * Bends the boom by the inertia of a shape. Outside s the loads {@code m w} and moments {@code J turn} sum to a bending moment
+     * {@code Q - P s}; curvature is that over EI, summed from where the boom is held.
+     */
+    private void bend(double[] w, double[] turn, double[] bent, double[] bentSlope) {
+        double p = 0;
+        double q = 0;
+        for (int i = 0; i < count; i++) {
+            p += mass[i] * w[i];
+            q += mass[i] * w[i] * s[i] + turning[i] * turn[i];
+        }
+        double from = 0;
+        double y = 0;
+        double slope = 0;
+        int next = 0;
+        for (int k = 0; k < ends.length; k++) {
+            double to = ends[k];
+            double rise = slope * (to - from);
+            for (int g = 0; g < Quadrature.POINTS; g++) {
+                double at = Quadrature.point(g, from, to);
+                double turned = Quadrature.weight(g, from, to) * (q - p * at) / tube.stiffness(held - at);
+                slope += turned;
+                rise += turned * (to - at);
+            }
+            y += rise;
+            from = to;
+            for (; next < count && piece[next] == k; next++) {
+                bent[next] = y + slope * (s[next] - to);
+                bentSlope[next] = slope;
+                p -= mass[next] * w[next];
+                q -= mass[next] * w[next] * s[next] + turning[next] * turn[next];
+            }
+        }
     }
 
     /**
@@ -176,18 +213,17 @@ public final class BoomSwing {
         double p0 = 0;
         double p1 = 0;
         for (int i = 0; i < count; i++) {
-            double s = held - x[i];
             m0 += mass[i];
-            m1 += mass[i] * s;
-            m2 += mass[i] * s * s + turning[i];
+            m1 += mass[i] * s[i];
+            m2 += mass[i] * s[i] * s[i] + turning[i];
             p0 += mass[i] * w[i];
-            p1 += mass[i] * s * w[i] + turning[i] * turn[i];
+            p1 += mass[i] * s[i] * w[i] + turning[i] * turn[i];
         }
         double determinant = m0 * m2 - m1 * m1;
         double rise = -(p0 * m2 - p1 * m1) / determinant;
         double tilt = -(p1 * m0 - p0 * m1) / determinant;
         for (int i = 0; i < count; i++) {
-            w[i] += rise + tilt * (held - x[i]);
+            w[i] += rise + tilt * s[i];
             turn[i] += tilt;
         }
         double atRest = rise + tilt * restPlace;

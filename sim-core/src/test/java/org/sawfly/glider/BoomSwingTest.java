@@ -1,4 +1,4 @@
-package org.sawfly.strength;
+package org.sawfly.glider;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -10,16 +10,12 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.sawfly.glider.Boom;
-import org.sawfly.glider.BoomStiffness;
-import org.sawfly.glider.BoomTube;
-import org.sawfly.glider.Plover;
+import org.sawfly.glider.BoomSwing.Plane;
+import org.sawfly.glider.RearMasses.Mass;
 import org.sawfly.math.Inertia;
 import org.sawfly.math.Quadrature;
 import org.sawfly.math.Roots;
 import org.sawfly.math.Vec3;
-import org.sawfly.strength.BoomSwing.Plane;
-import org.sawfly.strength.RearMasses.Mass;
 
 class BoomSwingTest {
     private static final double LENGTH = 0.7;
