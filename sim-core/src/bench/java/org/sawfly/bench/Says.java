@@ -8,7 +8,7 @@ import java.lang.annotation.Target;
 /** What one operation of a benchmark is, for the table. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.METHOD)
-@interface Says {
+public @interface Says {
     /** The words. */
     String value();
 }

@@ -24,7 +24,7 @@ import org.sawfly.study.Workbench;
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Fork(1)
 @Warmup(iterations = 1)
-@Measurement(iterations = 3)
+@Measurement(iterations = 2)
 public class ScalingBench {
     private static final int ROWS = 10_000;
     private static final double LONGEST_CUT = 80;
