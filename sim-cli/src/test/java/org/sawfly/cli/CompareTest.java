@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sawfly.cli.command.Root;
+import org.sawfly.quantity.Numbers;
 
 class CompareTest {
     @TempDir
@@ -70,6 +71,43 @@ class CompareTest {
         Runs run = cut("--keep", "nothing,cg,margin");
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("nothing  keep cg  margin").contains("pitch damping");
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("Try it first, no saw: \"keep nothing\" would have", "of lead and fly it");
+    }
+
+    @Test
+    void theGramsOfTheSheetAddUp() {
+        for (String length : List.of("10", "25", "40", "70")) {
+            Runs run = Runs.of(
+                    "compare",
+                    Runs.scenario("plover.yaml"),
+                    "--change",
+                    "boom.cut_mm=" + length,
+                    "--keep",
+                    "margin",
+                    "--sheet");
+            String sheet = run.out().replaceAll("\\s+", " ");
+            double sum = grams(sheet, "Before mass ______ \\(([0-9.]+)\\)");
+            String pieces = sheet.substring(sheet.indexOf("Mass then"), sheet.indexOf("10 Radio"));
+            java.util.regex.Matcher piece =
+                    java.util.regex.Pattern.compile("([0-9.]+) (in|out)").matcher(pieces);
+            while (piece.find()) {
+                sum += (piece.group(2).equals("in") ? 1 : -1) * Double.parseDouble(piece.group(1));
+            }
+            assertThat(sum)
+                    .as(run.out())
+                    .isCloseTo(grams(sheet, "Mass then ([0-9.]+) g"), org.assertj.core.data.Offset.offset(1e-6));
+            assertThat(pieces)
+                    .contains("offcut " + Numbers.fixed(grams(sheet, "offcut: ______ g \\(([0-9.]+)\\)"), 1) + " out")
+                    .contains("new joint " + Numbers.fixed(grams(sheet, "no more than ([0-9.]+) g"), 1) + " in");
+            assertThat(sheet).contains("battery: ");
+        }
+    }
+
+    private static double grams(String text, String pattern) {
+        java.util.regex.Matcher found = java.util.regex.Pattern.compile(pattern).matcher(text);
+        assertThat(found.find()).as(pattern + " in " + text).isTrue();
+        return Double.parseDouble(found.group(1));
     }
 
     @Test
@@ -77,6 +115,9 @@ class CompareTest {
         Runs run = Runs.of("compare", Runs.scenario("two-tails.yaml"));
         assertThat(run.code()).isZero();
         assertThat(run.out()).startsWith("plover: two tails compared").contains("Don't.");
+        assertThat(run.out())
+                .containsPattern("battery moved forward +0\\.0 +8\\.0 +0\\.0 +mm")
+                .containsPattern("battery moved back +0\\.0 +0\\.0 +15\\.0 +mm");
         assertThat(run.err()).isEmpty();
         assertThat(Runs.of("compare", Runs.scenario("shorten-boom.yaml")).err()).contains("Maybe sawfly vary");
     }
@@ -170,6 +211,17 @@ class CompareTest {
         assertThat(run.out()).contains("tail-volume", "strip", "models").doesNotContainPattern("(^|[ (])-[0-9.]");
         assertThat(run.out().lines()).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 80);
         assertThat(cut("--keep", "nothing,cg", "--model", "both").code()).isEqualTo(2);
+        String fin = Runs.of(
+                        "compare", Runs.scenario("plover.yaml"), "--change", "fin.scale_area=1.25", "--model", "both")
+                .out()
+                .replaceAll("\\s+", " ");
+        assertThat(fin).contains("Warning: little or no margin");
+        java.util.regex.Matcher said = java.util.regex.Pattern.compile(
+                        "settled height (\\S+) m (?:lower|higher) by the fast one, (\\S+) m (?:lower|higher) by strips")
+                .matcher(fin);
+        if (said.find() && !said.group(1).equals(said.group(2))) {
+            assertThat(fin).doesNotContain("say the same");
+        }
     }
 
     @Test

@@ -199,6 +199,29 @@ class LookingCloserTest {
         assertThat(text).doesNotContain("you weighed");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"balance", "glide", "fly", "tolerance"})
+    void aGliderWithoutMarginIsWarnedOfLast(String command) {
+        String text = answered(command, Runs.scenario("reed.yaml"), "-q").replaceAll("\\s+", " ");
+        assertThat(text)
+                .endsWith("Not for hard throws as it is: little or no margin at launch speed, and a small fin."
+                        + " Put the CG forward first. ");
+        out.reset();
+        assertThat(answered(command, PLOVER, "-q")).doesNotContain("Not for hard throws");
+    }
+
+    @Test
+    void whatIsSteadyIsNoMoreThanTheLinesAboveSay() {
+        assertThat(answered("stability", PLOVER, "-q"))
+                .contains("tightens by itself")
+                .contains("Steady in pitch and yaw;")
+                .doesNotContain("all axes");
+        out.reset();
+        assertThat(answered("stability", PLOVER, "--change", "tailplane.scale_area=0.9", "--keep", "margin", "-q")
+                        .replaceAll("\\s+", " "))
+                .contains("Not where such gliders have it: the tailplane's volume.");
+    }
+
     @Test
     void cgBehindTheNeutralPointIsFlownWithAWarning() {
         String text = answered("stability", PLOVER, "--change", "ready_to_fly.cg_mm=80", "-q");

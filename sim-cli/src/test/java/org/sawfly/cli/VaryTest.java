@@ -112,6 +112,24 @@ class VaryTest {
     }
 
     @Test
+    void rowsWithLittleMarginAreMarkedAndWarnedOf() {
+        Runs run = Runs.of("vary", Runs.scenario("move-cg.yaml"));
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out()).contains("Warning: little or no margin in the rows marked !");
+        List<String> rows =
+                run.out().lines().filter(line -> line.matches(" +[67]\\d .*")).toList();
+        assertThat(rows).hasSize(9);
+        for (String row : rows) {
+            String[] cells = row.strip().split(" +");
+            boolean behind = Double.parseDouble(cells[0]) > 73;
+            assertThat(row.endsWith(" !")).as(row).isEqualTo(behind);
+        }
+        assertThat(run.out().lines()).hasSizeLessThanOrEqualTo(30);
+        Runs fine = Runs.of("vary", Runs.scenario("shorten-boom.yaml"));
+        assertThat(fine.out()).doesNotContain("Warning", " !\n");
+    }
+
+    @Test
     void aReasonIsSaidOfTheRowsItIsTrueOf() {
         Runs run = Runs.of("vary", Runs.scenario("plover.yaml"), "--vary", "ready_to_fly.cg_mm=52..90/2");
         assertThat(run.code()).as(run.err()).isZero();

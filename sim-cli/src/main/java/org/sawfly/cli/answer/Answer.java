@@ -86,7 +86,9 @@ public final class Answer {
 
     /** Adds a sentence to what decides; the verdict is printed last. */
     public Answer verdict(String sentence) {
-        verdict.add(sentence);
+        if (!sentence.isEmpty()) {
+            verdict.add(sentence);
+        }
         return this;
     }
 

@@ -194,12 +194,14 @@ public final class BalanceAnswer {
         results.put(ResultQuantities.NOSE_LEAD, asked.result());
         results.putAll(ResultQuantities.ALL, asked.result());
         answer.caution(Cautions.LEAD);
+        Cautions.of(asked.result()).forEach(answer::caution);
         double x = balance.total().cg().x();
         double perMillimetre = balance.leadFor(x + GRAM) - glider.noseLead().mass();
         double tail = balance.leadPerMass(fin().x());
         answer.verdict("1 mm of CG is " + results.put("lead_per_mm_g", Unit.GRAM.fromSi(perMillimetre), 1)
                 + " g of lead. One gram saved at the fin lets " + results.put("lead_per_fin_gram", tail, 1)
                 + " g of lead out.");
+        answer.verdict(Cautions.lastWords(asked.result()));
     }
 
     private Balance.Row fin() {

@@ -42,6 +42,11 @@ public final class Cautions {
             "Warning: little or no margin at launch speed, and a small fin: it may tuck "
                     + "or swing round when thrown hard. CG forward before any full throw.";
 
+    /** With little margin in some rows of a table. */
+    public static final String LITTLE_MARGIN_IN_ROWS =
+            "Warning: little or no margin in the rows marked !: thrown hard it may tuck or swing round there. "
+                    + "No full throw with any of them.";
+
     /** Less margin than this at the glide is little, in percent of the chord; common practice, no source. */
     static final double LITTLE_MARGIN_PCT = 2;
 
@@ -96,8 +101,25 @@ public final class Cautions {
 
     /** Whether there is little margin to begin with, or none left at launch speed. */
     public static boolean littleMargin(Result result) {
-        return ResultQuantities.STATIC_MARGIN.value(result) < LITTLE_MARGIN_PCT
-                || ResultQuantities.LAUNCH_MARGIN.value(result) <= 0;
+        return littleMargin(ResultQuantities.STATIC_MARGIN.value(result), ResultQuantities.LAUNCH_MARGIN.value(result));
+    }
+
+    /** The same for a row of a sweep. */
+    static boolean littleMargin(VaryRow row) {
+        return littleMargin(row.value(ResultQuantities.STATIC_MARGIN), row.value(ResultQuantities.LAUNCH_MARGIN));
+    }
+
+    private static boolean littleMargin(double gliding, double atLaunch) {
+        return gliding < LITTLE_MARGIN_PCT || atLaunch <= 0;
+    }
+
+    /** The warning of a result as the last words of an answer about something else; empty when there is none. */
+    static String lastWords(Result result) {
+        if (littleMargin(result)) {
+            return "Not for hard throws as it is: little or no margin at launch speed"
+                    + (smallFin(result) ? ", and a small fin" : "") + ". Put the CG forward first.";
+        }
+        return smallFin(result) ? "Not for hard throws as it is: the fin is below what such gliders have." : "";
     }
 
     /** Whether the tailplane is below the usual range. */

@@ -23,7 +23,8 @@ import org.sawfly.study.TryFirst;
 public final class CompareAnswer {
     private static final double HALF_GRAM = 0.5;
     private static final double NOTICED_MARGIN_PCT = 0.1;
-    private static final String JOINT = "new joint";
+    /** What the glue of a cut is called among the parts. */
+    static final String JOINT = "new joint";
 
     private final Answer answer = new Answer("compare");
     private final Result today;
@@ -145,12 +146,13 @@ public final class CompareAnswer {
 
     private void grams(Version version, Result result) {
         Fields fields = answer.results().section("versions").section(version.label());
-        Glider before = today.plan().craft().glider();
         Glider after = result.plan().craft().glider();
-        double change = Difference.of(ResultQuantities.MASS, today, result).amount();
         String which = versions.size() == 1 ? "The grams: " : "The grams, " + version.label() + ": ";
-        StringBuilder words =
-                new StringBuilder(which + Grams.words(Grams.of(before, after, change), version.cuts(), fields) + ".");
+        List<Grams.Item> items = Grams.of(today, result);
+        if (items.isEmpty() && versions.size() > 1) {
+            return;
+        }
+        StringBuilder words = new StringBuilder(which + Grams.words(items, version.cuts(), fields) + ".");
         Part joint = after.parts().get(JOINT);
         if (joint != null && versions.size() == 1) {
             double lead =
@@ -178,14 +180,18 @@ public final class CompareAnswer {
         fields.put("lead_put_in_g", Numbers.rounded(lead, 1), 1);
         double battery = Unit.MILLIMETRE.fromSi(tried.batteryForward());
         fields.put("battery_forward_mm", Numbers.rounded(battery, 0), 0);
-        String how = lead == 0 ? "" : leadWords;
+        String how = Numbers.rounded(lead, 1) == 0 ? "" : leadWords + " of lead";
         if (Math.abs(battery) >= HALF_GRAM) {
             String slid = "slide the battery " + Numbers.fixed(Math.abs(battery), 0) + " mm "
                     + (battery > 0 ? "forward" : "back");
             how = slid + (how.isEmpty() ? "" : " and " + how);
         }
-        answer.say("Try it first, no saw: changed like this at TODAY's CG it would have " + percent
-                + " % margin. You get that now with the CG at " + place + " mm: " + how
+        Version first = versions.get(0);
+        String which = versions.size() == 1
+                ? "changed like this it would have"
+                : "\"" + fields.put("version", first.label()) + "\" would have";
+        answer.say("Try it first, no saw: " + which + " " + percent
+                + " % margin at TODAY's CG. You get that now with the CG at " + place + " mm: " + how
                 + " and fly it. (Feels like it in pitch only, not in yaw.)");
     }
 }

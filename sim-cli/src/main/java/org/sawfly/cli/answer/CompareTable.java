@@ -44,14 +44,10 @@ final class CompareTable {
             table.left("change");
         }
         putAll();
-        boolean batteryMoves = versions.stream()
-                .map(version -> version.answered().result())
-                .anyMatch(result -> result != null && ResultQuantities.BATTERY_FORWARD.shown(result) != 0);
         row(ResultQuantities.MASS, "mass", Direction.WEIGHT);
         row(ResultQuantities.NOSE_LEAD, "nose lead", Direction.LEAD);
-        if (batteryMoves) {
-            battery();
-        }
+        battery("battery moved forward", 1);
+        battery("battery moved back", -1);
         row(ResultQuantities.CG, "CG behind leading edge", Direction.PLACE);
         row(ResultQuantities.STATIC_MARGIN, "margin, glide", Direction.AMOUNT);
         row(ResultQuantities.LAUNCH_MARGIN, "margin, launch speed", Direction.AMOUNT);
@@ -130,13 +126,18 @@ final class CompareTable {
         table.row(cells);
     }
 
-    /** Where the battery went, as a place that changed. */
-    private void battery() {
-        List<String> cells = new ArrayList<>(List.of("battery moved back", "0.0"));
+    /** How far the battery went one way; no line when it does so in no version. */
+    private void battery(String words, int forward) {
+        List<String> cells = new ArrayList<>(List.of(words, Numbers.fixed(0, 1)));
+        boolean moves = false;
         for (Version version : versions) {
             Result result = version.answered().result();
-            double back = result == null ? Double.NaN : -ResultQuantities.BATTERY_FORWARD.shown(result);
-            cells.add(Numbers.fixed(back, 1));
+            double moved = result == null ? Double.NaN : forward * ResultQuantities.BATTERY_FORWARD.shown(result);
+            moves |= moved > 0;
+            cells.add(Numbers.fixed(moved < 0 ? 0 : moved, 1));
+        }
+        if (!moves) {
+            return;
         }
         cells.add(Unit.MILLIMETRE.words());
         Result only = only();

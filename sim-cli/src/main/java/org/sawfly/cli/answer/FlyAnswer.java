@@ -245,9 +245,8 @@ public final class FlyAnswer {
         }
         answer.verdict("Launch " + Numbers.fixed(OutcomeQuantities.APEX_HEIGHT.value(outcome), 0) + " m, "
                 + OutcomeQuantities.SETTLED_HEIGHT.text(outcome) + " m of it once gliding.");
-        if (Cautions.littleMargin(result)) {
-            answer.verdict(
-                    "Not for hard throws as it is: little or no margin at launch speed. Put the CG forward first.");
+        if (!Cautions.lastWords(result).isEmpty()) {
+            answer.verdict(Cautions.lastWords(result));
             return;
         }
         if (outcome.stalledAtTop()) {

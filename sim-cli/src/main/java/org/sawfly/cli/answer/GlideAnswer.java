@@ -135,6 +135,7 @@ public final class GlideAnswer {
                     .append(i == 1 ? " sinks less" : "");
         }
         answer.verdict(verdict.append(".").toString());
+        answer.verdict(Cautions.lastWords(asked.result()));
         answer.figure(GlideFigure.of(
                 "Least sink " + ResultQuantities.MIN_SINK.text(asked.result()) + " m/s at " + speed + " m/s",
                 "Best glide " + results.put(ResultQuantities.BEST_GLIDE, asked.result()) + ". Circling costs about "

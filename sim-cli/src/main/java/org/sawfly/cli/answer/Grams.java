@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Map;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.Piece;
+import org.sawfly.quantity.Difference;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Unit;
+import org.sawfly.study.Result;
+import org.sawfly.study.ResultQuantities;
 
 /**
  * Where the grams of a change went, as a sum that adds up as printed: each piece is rounded, and what rounding leaves over
@@ -30,7 +33,7 @@ final class Grams {
      * @param changed after
      * @param printedChange change of the whole mass as printed [g]; the items add up to it
      */
-    static List<Item> of(Glider today, Glider changed, double printedChange) {
+    private static List<Item> of(Glider today, Glider changed, double printedChange) {
         Map<String, Double> exact = new LinkedHashMap<>();
         add(exact, today, -1);
         add(exact, changed, 1);
@@ -50,6 +53,21 @@ final class Grams {
         }
         double lead = printed(changed) - printed(today);
         return rounded(shown, printedChange, Numbers.rounded(lead, DECIMALS));
+    }
+
+    /** The pieces that changed from one result to another. */
+    static List<Item> of(Result today, Result changed) {
+        double change = Difference.of(ResultQuantities.MASS, today, changed).amount();
+        return of(today.plan().craft().glider(), changed.plan().craft().glider(), change);
+    }
+
+    /** What a piece gained or lost, rounded so that all of them add up [g]; the number given where it is not among them. */
+    static double shown(Result today, Result changed, String piece, double exact) {
+        return of(today, changed).stream()
+                .filter(item -> item.name().equals(piece))
+                .mapToDouble(item -> Math.abs(item.grams()))
+                .findFirst()
+                .orElse(exact);
     }
 
     private static void add(Map<String, Double> sums, Glider glider, int sign) {

@@ -44,6 +44,11 @@ final class ModeWords {
         return "stops " + time + " s after the stick";
     }
 
+    /** Whether a bank grows by itself fast enough for a pilot to see. */
+    static boolean tightens(Mode mode) {
+        return !mode.dies() && mode.halfOrDouble() < FOREVER;
+    }
+
     private static String circle(Mode mode, Fields fields) {
         double time = mode.halfOrDouble();
         if (!(time < FOREVER)) {

@@ -92,8 +92,12 @@ public final class ModelsAnswer {
         table.left("").right("strip against", changed ? "fast, change" : "fast");
         SHOWN.forEach(quantity -> row(table, quantity));
         answer.table(table);
-        answer.gap();
         Cautions.of(changes).forEach(answer::caution);
+        pairs.values().stream()
+                .map(Pair::version)
+                .filter(version -> !Cautions.of(version).isEmpty())
+                .findFirst()
+                .ifPresent(version -> Cautions.of(version).forEach(answer::caution));
         verdict();
     }
 
@@ -135,11 +139,15 @@ public final class ModelsAnswer {
             answer.verdict("Settled height " + height.text(fast.today()) + " m by the fast model, "
                     + height.text(strip.today()) + " m by strips.");
         } else if (Math.abs(apart(height)) < Seeing.HEIGHT_M) {
-            answer.verdict("Both models say the same of this change: "
-                    + words(height, fast, Direction.HEIGHT) + " by the fast one, "
-                    + words(height, strip, Direction.HEIGHT) + " by strips.");
+            String both = words(height, fast, Direction.HEIGHT);
+            String strips = words(height, strip, Direction.HEIGHT);
+            answer.verdict(
+                    apart(height) == 0
+                            ? "Both models say the same of this change: settled height " + both + "."
+                            : "Both models say nearly the same of this change: settled height " + both
+                                    + " by the fast one, " + strips + " by strips; nobody can see that apart.");
         } else {
-            answer.verdict("The models part over this change: "
+            answer.verdict("The models part over this change: settled height "
                     + words(height, fast, Direction.HEIGHT) + " by the fast one, "
                     + words(height, strip, Direction.HEIGHT) + " by strips. Believe the strips.");
         }

@@ -11,6 +11,7 @@ import org.sawfly.glider.BoomTube;
 import org.sawfly.glider.Fin;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.Part;
+import org.sawfly.glider.Piece;
 import org.sawfly.glider.TailClearance;
 import org.sawfly.glider.Tailplane;
 import org.sawfly.quantity.Difference;
@@ -191,7 +192,8 @@ public final class SheetAnswer {
         double offcut = BoomCut.atRearEnd(length, 0).offcut(before).mass();
         step(
                 "Weigh",
-                "the offcut: ______ g (" + sheet.put("offcut_g", Unit.GRAM.fromSi(offcut), 1)
+                "the offcut: ______ g ("
+                        + sheet.put("offcut_g", Grams.shown(today, result, Piece.BOOM, Unit.GRAM.fromSi(offcut)), 1)
                         + "). Diameter of the face: ______ mm ("
                         + sheet.put("face_mm", Unit.MILLIMETRE.fromSi(now.endDiameter()), 1) + ").");
     }
@@ -262,11 +264,15 @@ public final class SheetAnswer {
     }
 
     private void glue() {
-        Part joint = after.parts().get("new joint");
+        Part joint = after.parts().get(CompareAnswer.JOINT);
         if (joint != null) {
             step(
                     "Glue",
-                    "no more than " + sheet.put("glue_g", Unit.GRAM.fromSi(joint.mass()), 1)
+                    "no more than "
+                            + sheet.put(
+                                    "glue_g",
+                                    Grams.shown(today, result, CompareAnswer.JOINT, Unit.GRAM.fromSi(joint.mass())),
+                                    1)
                             + " g in all. Look along it again before it sets. Cloth. Let it cure.");
         }
     }
@@ -281,10 +287,14 @@ public final class SheetAnswer {
         }
         Quantity<Result> lead = ResultQuantities.NOSE_LEAD;
         Difference change = sheet.section("changes").difference(lead.key(), Difference.of(lead, today, result));
+        double back = -ResultQuantities.BATTERY_FORWARD.shown(result);
+        Difference slid = new Difference(0, back, Unit.MILLIMETRE, 1);
         step(
                 "Balance",
-                "CG " + ResultQuantities.CG.text(result) + " mm behind the root leading edge; lead: "
-                        + change.words(Direction.LEAD) + ". Mass then " + ResultQuantities.MASS.text(result) + " g.");
+                "CG " + ResultQuantities.CG.text(result) + " mm behind the root leading edge; "
+                        + (slid.same() ? "" : "battery: " + slid.words(Direction.PLACE) + "; ") + "lead: "
+                        + change.words(Direction.LEAD) + ". Mass then " + ResultQuantities.MASS.text(result) + " g: "
+                        + Grams.words(Grams.of(today, result), version.cuts(), sheet) + ".");
         Craft craft = result.plan().craft();
         double cruise = result.cruiseElevatorUp();
         double preset = -Deflections.deflection(

@@ -1,5 +1,6 @@
 package org.sawfly.cli.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.sawfly.flight.FlightLog;
 import org.sawfly.flight.Swing;
@@ -221,11 +222,31 @@ public final class StabilityAnswer {
                     "Steady in pitch; the fin is smaller than such gliders have, so a hard or late release will swing"
                             + " far.");
         } else {
-            answer.verdict("Steady in all axes. The boom's bending takes as much margin at launch as " + lost
+            answer.verdict(steady(modes) + " The boom's bending takes as much margin at launch as " + lost
                     + " mm of CG would"
                     + (Unit.MILLIMETRE.fromSi(eaten) > 3
                             ? ": for hard throws look at the boom before you move the CG."
                             : "."));
         }
+    }
+
+    /** How it stands, no better than the lines above say. */
+    private String steady(Modes modes) {
+        boolean tightens =
+                modes.all().stream().anyMatch(mode -> mode.kind() == Mode.Kind.CIRCLE && ModeWords.tightens(mode));
+        String steady = tightens ? "Steady in pitch and yaw; a circle is held by the stick." : "Steady in all axes.";
+        List<String> unusual = new ArrayList<>();
+        if (!Usual.STATIC_MARGIN.contains(ResultQuantities.STATIC_MARGIN.value(result))) {
+            unusual.add("the margin");
+        }
+        if (!Usual.TAIL_VOLUME_H.contains(ResultQuantities.TAIL_VOLUME_H.value(result))) {
+            unusual.add("the tailplane's volume");
+        }
+        if (!Usual.TAIL_VOLUME_V.contains(ResultQuantities.TAIL_VOLUME_V.value(result))) {
+            unusual.add("the fin's volume");
+        }
+        return unusual.isEmpty()
+                ? steady
+                : steady + " Not where such gliders have it: " + String.join(", ", unusual) + ".";
     }
 }

@@ -171,6 +171,7 @@ public final class ToleranceAnswer {
             answer.verdict("Measure the " + name + " first: " + ToleranceQuantities.COSTS_HEIGHT.text(first) + " mm "
                     + first.error().ruler() + " costs " + Numbers.fixed(HEIGHT, 1) + " m of launch.");
         }
+        answer.verdict(Cautions.lastWords(asked.result()));
         Rows rows = new Rows(List.of(
                 "error",
                 "ruler",

@@ -17,6 +17,7 @@ public record VariedAxis(String path, List<Double> values, String understood, do
     private static final int DECIMALS = 6;
     private static final double WIDE = 20;
     private static final double NARROW = 2;
+    private static final double FINE = 0.1;
     private static final int NARROW_COLUMN = 8;
 
     /** A range as it was understood, with a better word for what is counted where there is one. */
@@ -53,7 +54,7 @@ public record VariedAxis(String path, List<Double> values, String understood, do
     String rounded(double value) {
         double range = values.stream().mapToDouble(v -> v).max().orElse(0)
                 - values.stream().mapToDouble(v -> v).min().orElse(0);
-        int digits = range >= WIDE ? 0 : range >= NARROW ? 1 : 3;
+        int digits = range >= WIDE ? 0 : range >= NARROW ? 1 : range >= FINE ? 2 : 3;
         return Numbers.shortest(value, digits) + (unit().isEmpty() ? "" : " " + unit());
     }
 

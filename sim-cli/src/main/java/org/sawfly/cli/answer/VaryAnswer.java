@@ -17,6 +17,9 @@ public final class VaryAnswer {
     private static final int MOST_REASONS = 3;
     private static final double NOUGHT_POINT_ONE = 0.05;
 
+    /** Stands beside a row with little margin or without a launch. */
+    private static final String DOUBTED = "! ";
+
     private final Answer answer = new Answer("vary");
     private final Asked asked;
     private final VaryRows rows;
@@ -64,6 +67,10 @@ public final class VaryAnswer {
         }
         for (VariedAxis axis : asked.axes()) {
             Cautions.of(List.of(new org.sawfly.study.Setting(axis.path(), ""))).forEach(answer::caution);
+        }
+        boolean marked = asked.axes().size() == 1 && rows.rows().stream().anyMatch(Cautions::littleMargin);
+        if (marked && !Cautions.littleMargin(today)) {
+            answer.caution(Cautions.LITTLE_MARGIN_IN_ROWS);
         }
         Cautions.of(today).forEach(answer::caution);
     }
@@ -156,7 +163,9 @@ public final class VaryAnswer {
             cells.add(axis.isToday(x) ? "" : against(difference, again));
             before = axis.isToday(x) ? 0 : difference.amount();
             columns.forEach(column -> cells.add(row.text(column)));
-            cells.add(axis.isToday(x) ? "<- today" : row.flew() ? "" : "!");
+            boolean doubted = !row.flew() || Cautions.littleMargin(row);
+            told.put("marked", doubted);
+            cells.add((doubted ? DOUBTED : "") + (axis.isToday(x) ? "<- today" : ""));
             table.row(cells);
         }
         if (!written && Double.isFinite(axis.today())) {
@@ -172,7 +181,7 @@ public final class VaryAnswer {
         cells.add(ResultQuantities.APEX_HEIGHT.text(today));
         cells.add("");
         columns.forEach(column -> cells.add(column.text(today)));
-        cells.add("<- today");
+        cells.add((Cautions.littleMargin(today) ? DOUBTED : "") + "<- today");
         return cells;
     }
 
