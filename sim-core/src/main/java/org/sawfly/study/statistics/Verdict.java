@@ -19,9 +19,10 @@ import org.sawfly.quantity.Band;
  *       1993: the modified z-score).
  *   <li>With no more than that the difference of the means is judged by the test of B. L. Welch (The generalization of
  *       Student's problem when several different population variances are involved, Biometrika 34, 1947).
- *   <li>Where the sets alternate in time and there are launches enough, a steady drift over the order of throws, and a wind
- *       where it is given for every launch, are fitted along with the difference (analysis of covariance), and that
- *       difference counts. Sets thrown one after the other cannot be told from drift: said, not corrected.
+ *   <li>Where the sets alternate in time, a steady drift over the order of throws, and where a wind is given for every
+ *       launch and was not always the same, its effect, are fitted along with the difference (analysis of covariance), and
+ *       that difference counts; not with few launches, nor where wind and set-up changed together. Sets thrown one after
+ *       the other cannot be told from drift: said, not corrected.
  * </ul>
  *
  * @param difference B less A [m]
@@ -47,7 +48,9 @@ public record Verdict(
     /** Least robust deviation by which outliers are judged [m]: what an altimeter shows by itself. */
     public static final double LEAST_DEVIATION = 0.5;
 
-    private static final double OUTLIER = 3.5;
+    /** Robust deviations from the middle of its set beyond which a launch is left out. */
+    public static final double OUTLIER = 3.5;
+
     private static final double UPPER = 0.95;
     /** Shown when the two-sided test at 5 % says so. */
     private static final double SHOWN = 1 - ThrowsNeeded.LEVEL / 2;
@@ -95,7 +98,7 @@ public record Verdict(
                     "each set needs two launches or more: " + inA + " and " + inB + " are left");
         }
         Order order = order(kept);
-        Found found = order == Order.MIXED ? covariance(kept) : null;
+        Found found = covariance(kept, order == Order.MIXED, windsVary(kept));
         if (found == null) {
             found = welch(kept);
         }
@@ -117,32 +120,25 @@ public record Verdict(
                 more);
     }
 
-    /** In plain words. */
-    public String words() {
-        boolean higher = difference > 0;
-        double sure = Math.max(confidence, 1 - confidence);
-        String which = higher ? "higher" : "lower";
-        String caveat = order == Order.BLOCKS
-                ? " All of one set were thrown before the other: drift of thrower or air would look the same."
-                : "";
-        if (more == 0) {
-            return "B is " + which + ": " + Math.round(100 * sure) + " in 100 sure." + caveat;
-        }
-        if (more > ThrowsNeeded.CEILING) {
-            return "No difference worth the throws it would take to show it." + caveat;
-        }
-        return "Not enough throws: " + more + " more each would show a difference of this size." + caveat;
+    /** The launches of a set that the rule leaves out. */
+    public static List<Launched> outliers(List<Launched> set) {
+        Sample sample = Sample.of(set.stream().mapToDouble(Launched::height).toArray());
+        double limit = OUTLIER * Math.max(LEAST_DEVIATION, sample.robustDeviation());
+        return set.stream()
+                .filter(one -> !(Math.abs(one.height() - sample.median()) <= limit))
+                .toList();
     }
 
     private static List<Launched> kept(List<Launched> set, List<Launched> leftOut) {
-        Sample sample = Sample.of(set.stream().mapToDouble(Launched::height).toArray());
-        double limit = OUTLIER * Math.max(LEAST_DEVIATION, sample.robustDeviation());
-        List<Launched> kept = new ArrayList<>();
-        for (Launched one : set) {
-            boolean out = !(Math.abs(one.height() - sample.median()) <= limit);
-            (out ? leftOut : kept).add(one);
-        }
-        return kept;
+        List<Launched> out = outliers(set);
+        leftOut.addAll(out);
+        return set.stream().filter(one -> !out.contains(one)).toList();
+    }
+
+    private static boolean windsVary(List<Entry> all) {
+        Sample winds =
+                Sample.of(all.stream().mapToDouble(one -> one.launched.wind).toArray());
+        return winds.size() == all.size() && winds.squares() > 0;
     }
 
     /** Sorts by time, and tells how often the set changes. */
@@ -179,11 +175,10 @@ public record Verdict(
     }
 
     /** Least squares on set, order and wind; null with too few launches or when they cannot be told apart. */
-    private static Found covariance(List<Entry> all) {
-        boolean winds = all.stream().noneMatch(one -> Double.isNaN(one.launched.wind));
-        int unknowns = winds ? 4 : 3;
+    private static Found covariance(List<Entry> all, boolean drifts, boolean winds) {
+        int unknowns = 2 + (drifts ? 1 : 0) + (winds ? 1 : 0);
         int n = all.size();
-        if (n < unknowns + SPARE) {
+        if (unknowns == 2 || n < unknowns + SPARE) {
             return null;
         }
         double[][] rows = new double[n][unknowns];
@@ -192,9 +187,11 @@ public record Verdict(
             Entry one = all.get(i);
             rows[i][0] = 1;
             rows[i][1] = one.b ? 1 : 0;
-            rows[i][2] = i - 0.5 * (n - 1);
+            if (drifts) {
+                rows[i][2] = i - 0.5 * (n - 1);
+            }
             if (winds) {
-                rows[i][3] = one.launched.wind;
+                rows[i][unknowns - 1] = one.launched.wind;
             }
             heights[i] = one.launched.height;
         }
@@ -207,7 +204,8 @@ public record Verdict(
             ArrayRealVector off = new ArrayRealVector(heights).subtract(new ArrayRealVector(x.operate(at)));
             double sigma = off.getNorm() / Math.sqrt(n - unknowns);
             double error = sigma * Math.sqrt(inverse.getEntry(1, 1));
-            return new Found(at[1], error, n - unknowns, at[2], winds ? at[3] : Double.NaN, sigma);
+            double drift = drifts ? at[2] : Double.NaN;
+            return new Found(at[1], error, n - unknowns, drift, winds ? at[unknowns - 1] : Double.NaN, sigma);
         } catch (MathRuntimeException e) {
             return null;
         }
