@@ -59,7 +59,7 @@ class BoomTest {
 
     @Test
     void mendingIsComparedInOneTable() {
-        String text = answered("compare", Runs.scenario("repair-boom.yaml"), "-q");
+        String text = answered("compare", Runs.scenario("repair-boom.yaml"), "-q", "--draws", "32");
         assertThat(text)
                 .contains("500 g at the tail moves it", "boom bears the throw, times", "nose lead", "launch height");
         Golden.assertKept("compare-repair-boom", text);

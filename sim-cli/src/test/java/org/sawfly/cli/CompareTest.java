@@ -38,10 +38,73 @@ class CompareTest {
                 .startsWith("plover: today, and with 40 mm off the rear end of the boom\n")
                 .contains("Keeps the margin: lead only.", "take out", "kept", "What you will feel:")
                 .contains("The grams: offcut", "Try it first, no saw:", "Caution: cut carbon wet")
+                .contains("change (9 times in 10)", "How sure: launch ", " Why: ")
                 .doesNotContainIgnoringCase("sideslip")
                 .doesNotContain("NaN", "rad/s", "Infinity");
         assertThat(run.out().indexOf("Caution:")).isLessThan(run.out().indexOf("The cut "));
         assertThat(run.err()).contains("demo thrower");
+    }
+
+    @Test
+    void rangesAreTheSameForAnyNumberOfThreadsAndOthersForAnotherSeed() throws IOException {
+        String[] outputs = new String[3];
+        String[] rows = new String[3];
+        String[][] ways = {{"1", "7"}, {"2", "7"}, {"2", "8"}};
+        for (int i = 0; i < ways.length; i++) {
+            Path csv = folder.resolve("versions" + i + ".csv");
+            Runs run = cut(
+                    "--draws",
+                    "24",
+                    "--threads",
+                    ways[i][0],
+                    "--seed",
+                    ways[i][1],
+                    "--json",
+                    "--csv",
+                    csv.toString(),
+                    "-q");
+            assertThat(run.code()).as(run.err()).isZero();
+            outputs[i] = run.out();
+            rows[i] = Files.readString(csv);
+        }
+        assertThat(outputs[1]).isEqualTo(outputs[0]);
+        assertThat(rows[1]).isEqualTo(rows[0]);
+        assertThat(outputs[2]).isNotEqualTo(outputs[0]);
+        assertThat(rows[2]).isNotEqualTo(rows[0]);
+        assertThat(outputs[0]).contains("\"draws\": 24", "\"seed\": 7", "\"medians\"", "\"bands\"");
+        assertThat(rows[0].lines()).hasSize(3);
+        assertThat(rows[0]).contains("apex_height_change_low_m").doesNotContain("NaN");
+    }
+
+    @Test
+    void drawsThatAreNoneAreRefused() {
+        for (String draws : List.of("5", "-1", "20001", "many", "1e3")) {
+            Runs run = cut("--draws", draws);
+            assertThat(run.code()).as(draws).isEqualTo(2);
+            assertThat(run.out()).isEmpty();
+        }
+        assertThat(cut("--seed", "x").code()).isEqualTo(2);
+        assertThat(cut("--threads", "0").code()).isEqualTo(2);
+        Runs none = cut("--draws", "0");
+        assertThat(none.code()).isZero();
+        assertThat(none.out()).doesNotContain("9 times in 10", "How sure");
+    }
+
+    @Test
+    void whatTheFileSaysOfUncertaintyCounts() {
+        String certain = "uncertain={drag_pct: 0, body_drag_pct: 0, tail_slope_pct: 0, fin_beyond_stall_pct: 0,"
+                + " downwash_pct: 0, boom_stiffness_pct: 0, yaw_inertia_pct: 0, cg_mm: 0, neutral_point_mm: 0},"
+                + "throw_uncertain={release_rate_pct: 0, nose_out_deg: 0, climb_deg: 0, preset_deg: 0,"
+                + " push_over_mps: 0, timing_s: 0, bank_deg: 0}";
+        Runs run = cut("--keep", "margin", "--change", certain, "--draws", "20", "--json");
+        assertThat(run.code()).as(run.err()).isZero();
+        String changes = run.out().substring(run.out().indexOf("\"changes\""));
+        double change = number(changes, "nose_lead_g");
+        String band = changes.substring(changes.indexOf("\"nose_lead_g\": ["));
+        String[] ends = band.substring(band.indexOf('[') + 1, band.indexOf(']')).split(",");
+        assertThat(Double.parseDouble(ends[0].strip())).isCloseTo(change, org.assertj.core.data.Offset.offset(0.06));
+        assertThat(ends[0].strip()).isEqualTo(ends[1].strip());
+        assertThat(run.out()).doesNotContain("range_hangs_on");
     }
 
     @Test
@@ -53,7 +116,9 @@ class CompareTest {
                     "--change",
                     "tailplane.scale_area=" + area,
                     "--keep",
-                    "margin");
+                    "margin",
+                    "--draws",
+                    "0");
             java.util.regex.Matcher table = java.util.regex.Pattern.compile("(take out|put in) ([0-9.]+) g")
                     .matcher(run.out());
             java.util.regex.Matcher grams = java.util.regex.Pattern.compile("nose\\s+lead\\s+([0-9.]+)\\s+(out|in)")

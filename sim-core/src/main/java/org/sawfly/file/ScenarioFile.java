@@ -192,11 +192,16 @@ public final class ScenarioFile implements Scenarios {
      * @param name what it is to be called
      */
     public String written(List<Setting> settings, Glider version, String name) {
+        return GliderWriter.write(
+                version, name, Edit.over(glider, change(settings).glider()));
+    }
+
+    private Change change(List<Setting> settings) {
         Change all = change;
         for (Setting setting : settings) {
             all = all.and(Settings.change(setting, new Problems()));
         }
-        return GliderWriter.write(version, name, Edit.over(glider, all.glider()));
+        return all;
     }
 
     /** What today's file has at a path, as a number in the unit of the key; NaN when nothing of the kind stands there. */
@@ -238,9 +243,15 @@ public final class ScenarioFile implements Scenarios {
 
     /** How uncertain the inputs are; what all scenarios have changed is in it. */
     public Uncertainties uncertainties() {
+        return uncertainties(List.of());
+    }
+
+    /** How uncertain the inputs are with some settings. */
+    public Uncertainties uncertainties(List<Setting> settings) {
+        Change with = change(settings);
         Map<Uncertain, Double> all = new EnumMap<>(Uncertain.class);
-        all.putAll(In.read(Edit.over(glider, change.glider()), new Reading(), UncertaintyReader::model));
-        all.putAll(In.read(Edit.over(launch, change.launch()), new Reading(), UncertaintyReader::ofThrow));
+        all.putAll(In.read(Edit.over(glider, with.glider()), new Reading(), UncertaintyReader::model));
+        all.putAll(In.read(Edit.over(launch, with.launch()), new Reading(), UncertaintyReader::ofThrow));
         return new Uncertainties(all);
     }
 

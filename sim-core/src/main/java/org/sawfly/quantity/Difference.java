@@ -62,8 +62,9 @@ public record Difference(double before, double after, Unit unit, int decimals) {
     }
 
     /**
-     * With the likely range of the difference: "0.1 m lower (0.0-0.3)"; "no clear difference" when the range spans zero,
-     * "too small to see" when all of it is below what film or log can show.
+     * With the likely range of the difference: "0.1 m lower (0.0-0.3)"; "no clear difference" when the range spans zero or
+     * lies on the other side, "too small to see" when all of it is below what film or log can show. A range that is no
+     * wider than what is printed is left out.
      *
      * @param direction words for the two ways
      * @param likely range of the difference after less before, in the unit
@@ -77,11 +78,13 @@ public record Difference(double before, double after, Unit unit, int decimals) {
         if (Math.max(Math.abs(likely.low()), Math.abs(likely.high())) < smallestSeen) {
             return TOO_SMALL;
         }
-        if (likely.spansZero()) {
+        if (likely.spansZero() || amount * (likely.low() + likely.high()) < 0) {
             return NOT_CLEAR;
         }
         Band sizes = amount < 0 || amount == 0 && likely.high() <= 0 ? likely.negated() : likely;
-        return words(direction) + " (" + Numbers.range(sizes, decimals) + ")";
+        String low = Numbers.fixed(sizes.low(), decimals);
+        boolean wide = !low.equals(Numbers.fixed(sizes.high(), decimals)) || !low.equals(magnitude());
+        return words(direction) + (wide ? " (" + Numbers.range(sizes, decimals) + ")" : "");
     }
 
     /** In whole percent of the first printed number: "6 % less", "same"; "-" when there is none. */

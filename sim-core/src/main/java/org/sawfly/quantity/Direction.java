@@ -28,6 +28,36 @@ public enum Direction {
         this.before = before;
     }
 
+    /**
+     * A likely range in words: "0.2 m lower to 0.3 m higher", "0.1 to 0.3 m lower", "0.1 m lower"; "same" when it prints as
+     * nothing, "-" when there is none.
+     *
+     * @param likely range of after less before, in the unit
+     * @param unit whose word stands behind the numbers
+     * @param decimals of the numbers
+     */
+    public String range(Band likely, Unit unit, int decimals) {
+        double low = Numbers.rounded(likely.low(), decimals);
+        double high = Numbers.rounded(likely.high(), decimals);
+        if (Double.isNaN(low) || Double.isNaN(high)) {
+            return Numbers.NONE;
+        }
+        String word = unit == Unit.NUMBER ? "" : " " + unit.words();
+        if (low < 0 && high > 0) {
+            return say(Numbers.fixed(-low, decimals) + word, false) + " to "
+                    + say(Numbers.fixed(high, decimals) + word, true);
+        }
+        double least = Math.min(Math.abs(low), Math.abs(high));
+        double most = Math.max(Math.abs(low), Math.abs(high));
+        if (most == 0) {
+            return Difference.SAME;
+        }
+        String sizes = least == most
+                ? Numbers.fixed(most, decimals)
+                : Numbers.fixed(least, decimals) + " to " + Numbers.fixed(most, decimals);
+        return say(sizes + word, high > 0);
+    }
+
     /** The amount, already without sign and with its unit, and the word for its direction. */
     String say(String amount, boolean rises) {
         String word = rises ? up : down;

@@ -19,6 +19,9 @@ public final class PairedDraws {
     /** Reasons that explain less are not named [1]. */
     private static final double LEAST_SHARE = 0.1;
 
+    /** A reason explains at least so many times what chance gives an input that does nothing. */
+    private static final double MORE_THAN_CHANCE = 1.5;
+
     private final List<Quantity<Result>> catalogue;
     private final int versions;
     private final Set<Uncertain> moving = EnumSet.noneOf(Uncertain.class);
@@ -130,19 +133,21 @@ public final class PairedDraws {
         List<Uncertain> left = new ArrayList<>(moving);
         double total = Sample.of(outcome).squares();
         double[] rest = outcome;
+        double least = Math.max(LEAST_SHARE, MORE_THAN_CHANCE * ShareOfVariance.byChance(count()));
         while (total > 0 && !left.isEmpty()) {
             double[] from = rest;
             Uncertain next = Collections.max(
                     left, Comparator.comparingDouble((Uncertain one) -> ShareOfVariance.of(input(one), from)));
             double share =
                     ShareOfVariance.of(input(next), from) * Sample.of(from).squares() / total;
-            if (share < LEAST_SHARE) {
+            if (share < least) {
                 break;
             }
             reasons.add(new Reason(next, share));
             left.remove(next);
             rest = ShareOfVariance.without(input(next), from);
         }
+        reasons.sort(Comparator.comparingDouble(Reason::share).reversed());
         return reasons;
     }
 

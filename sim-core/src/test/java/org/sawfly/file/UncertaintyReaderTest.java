@@ -44,6 +44,15 @@ class UncertaintyReaderTest {
     }
 
     @Test
+    void aSettingMayToo() throws IOException {
+        Uncertainties read = with("", "")
+                .uncertainties(
+                        List.of(new Setting("uncertain.drag_pct", "3"), new Setting("throw_uncertain.climb_deg", "2")));
+        assertThat(read.halfWidth(Uncertain.DRAG)).isCloseTo(0.03, within(1e-12));
+        assertThat(read.halfWidth(Uncertain.CLIMB)).isCloseTo(Math.toRadians(2), within(1e-12));
+    }
+
+    @Test
     void wildOnesAreRefusedWithTheirPlace() {
         assertThatThrownBy(() -> with("\nuncertain: {drag_pct: 400}\n", ""))
                 .isInstanceOf(InputException.class)

@@ -92,7 +92,7 @@ public final class ChangeWords {
     /** What the launch preset is counted from. */
     public static String presetFrom(PresetRule rule) {
         return switch (rule) {
-            case FROM_NEW_CRUISE -> "Preset from new cruise position";
+            case FROM_NEW_CRUISE -> "Preset from new cruise";
             case SAME_SURFACE_POSITION -> "Preset at the same position as today";
             case BEST_FOR_EACH -> "Preset the best for each";
         };

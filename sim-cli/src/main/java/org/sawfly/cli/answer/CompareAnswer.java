@@ -1,5 +1,6 @@
 package org.sawfly.cli.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.sawfly.flight.PresetRule;
@@ -30,34 +31,36 @@ public final class CompareAnswer {
     private final Result today;
     private final List<Version> versions;
     private final Map<String, BoomLook> booms;
+    private final HowSure sure;
 
-    private CompareAnswer(Result today, List<Version> versions, Map<String, BoomLook> booms) {
+    /**
+     * What was asked.
+     *
+     * @param title what is compared, in one line
+     * @param preset what the launch preset is counted from
+     */
+    public record Asked(String title, PresetRule preset) {}
+
+    private CompareAnswer(Result today, List<Version> versions, Map<String, BoomLook> booms, HowSure sure) {
         this.today = today;
         this.versions = versions;
         this.booms = booms;
+        this.sure = sure;
     }
 
     /**
      * The whole answer.
      *
-     * @param title what is compared, in one line
+     * @param asked
      * @param today its result
      * @param versions one or more
-     * @param preset what the launch preset is counted from
-     */
-    public static Answer of(String title, Result today, List<Version> versions, PresetRule preset) {
-        return of(title, today, versions, preset, Map.of());
-    }
-
-    /**
-     * The whole answer with what the booms bear.
-     *
-     * @param booms by label, today's under "today"; empty when the boom is not mended
+     * @param booms what they bear by label, today's under "today"; empty when the boom is not mended
+     * @param sure how sure the differences are, versions in the same order; null for no ranges
      */
     public static Answer of(
-            String title, Result today, List<Version> versions, PresetRule preset, Map<String, BoomLook> booms) {
-        CompareAnswer made = new CompareAnswer(today, versions, booms);
-        made.write(title, preset);
+            Asked asked, Result today, List<Version> versions, Map<String, BoomLook> booms, HowSure sure) {
+        CompareAnswer made = new CompareAnswer(today, versions, booms, sure);
+        made.write(asked.title(), asked.preset());
         return made.answer;
     }
 
@@ -71,12 +74,15 @@ public final class CompareAnswer {
         answer.say(kept + ChangeWords.presetFrom(preset) + "; "
                 + today.plan().launch().name() + " throws.");
         answer.gap();
-        answer.table(new CompareTable(answer.results(), today, versions, booms).table());
+        answer.table(new CompareTable(answer.results(), today, versions, booms, sure).table());
         for (Version version : versions) {
             Answered answered = version.answered();
             if (!answered.flew()) {
                 answer.say("  " + version.label() + ": " + answered.ended() + ".");
             }
+        }
+        if (sure != null) {
+            howSure();
         }
         if (versions.size() == 1 && versions.get(0).answered().result() != null) {
             feel(versions.get(0), versions.get(0).answered().result());
@@ -102,7 +108,33 @@ public final class CompareAnswer {
                 answer.caution(Cautions.weakSpot(label, weakest));
             }
         });
-        new CompareVerdict(answer, today, versions).write();
+        answer.rows(CompareRows.of(today, versions, sure));
+        new CompareVerdict(answer, today, versions, sure).write();
+    }
+
+    private void howSure() {
+        Fields results = answer.results();
+        sure.put(results);
+        sure.putValues(0, results.section("versions").section("today"));
+        List<String> words = new ArrayList<>();
+        StringBuilder lost = new StringBuilder();
+        for (int i = 1; i <= versions.size(); i++) {
+            Version version = versions.get(i - 1);
+            if (version.answered().result() == null) {
+                continue;
+            }
+            sure.putValues(i, results.section("versions").section(version.label()));
+            sure.putDifferences(i, results.section("changes").section(version.label()));
+            String reason = sure.greatestReason(i);
+            words.add(version.label() + " " + sure.height(i) + (reason.isEmpty() ? "" : " (" + reason + ")"));
+            lost.append(sure.lost(i).replace(" it ", " " + version.label() + " "));
+        }
+        if (versions.size() == 1 && !words.isEmpty()) {
+            answer.say("How sure: " + sure.launchAndReasons(1));
+        } else if (!words.isEmpty()) {
+            answer.say("How sure, launch 9 times in 10 (and what it hangs on most): " + String.join("; ", words) + "."
+                    + lost);
+        }
     }
 
     private void feel(Version version, Result result) {

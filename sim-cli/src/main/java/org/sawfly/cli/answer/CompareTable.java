@@ -27,13 +27,16 @@ final class CompareTable {
     private final Result today;
     private final List<Version> versions;
     private final Map<String, BoomLook> booms;
+    private final HowSure sure;
     private final Table table = new Table(2, 2);
 
-    CompareTable(Fields results, Result today, List<Version> versions, Map<String, BoomLook> booms) {
+    /** With ranges where it is known how sure the differences are; null for none. */
+    CompareTable(Fields results, Result today, List<Version> versions, Map<String, BoomLook> booms, HowSure sure) {
         this.results = results;
         this.today = today;
         this.versions = versions;
         this.booms = booms;
+        this.sure = sure;
     }
 
     Table table() {
@@ -41,7 +44,7 @@ final class CompareTable {
         versions.forEach(version -> table.right(broken(version.label())));
         table.left("");
         if (versions.size() == 1) {
-            table.left("change");
+            table.left(sure == null ? "change" : "change (9 times in 10)");
         }
         putAll();
         row(ResultQuantities.MASS, "mass", Direction.WEIGHT);
@@ -93,9 +96,17 @@ final class CompareTable {
         if (only != null) {
             Difference difference = difference(quantity, only);
             boolean kept = difference.same() && isKept(quantity);
-            cells.add(kept ? "kept" : difference.words(direction));
+            cells.add(kept ? "kept" : words(quantity, difference, direction, 0));
         }
         table.row(cells);
+    }
+
+    /** A difference, with its likely range where that is known. */
+    private String words(Quantity<Result> quantity, Difference difference, Direction direction, double smallest) {
+        if (sure != null && HowSure.tells(quantity)) {
+            return difference.words(direction, sure.band(1, quantity), smallest);
+        }
+        return smallest == 0 ? difference.words(direction) : Seeing.words(difference, direction, smallest);
     }
 
     private boolean isKept(Quantity<Result> quantity) {
@@ -165,7 +176,7 @@ final class CompareTable {
         List<String> cells = cells(quantity, words);
         Result only = only();
         if (only != null) {
-            cells.add(Seeing.words(difference(quantity, only), direction, smallest));
+            cells.add(words(quantity, difference(quantity, only), direction, smallest));
         }
         table.row(cells);
     }
@@ -190,7 +201,7 @@ final class CompareTable {
         cells.add("");
         Result only = only();
         if (only != null) {
-            cells.add(Seeing.words(difference(quantity, only), Direction.TIME, Seeing.TIME_S));
+            cells.add(words(quantity, difference(quantity, only), Direction.TIME, Seeing.TIME_S));
         }
         table.row(cells);
     }

@@ -15,11 +15,14 @@ final class CompareVerdict {
     private final Answer answer;
     private final Result today;
     private final List<Version> versions;
+    private final HowSure sure;
 
-    CompareVerdict(Answer answer, Result today, List<Version> versions) {
+    /** With what is known of how sure the differences are; null for nothing. */
+    CompareVerdict(Answer answer, Result today, List<Version> versions, HowSure sure) {
         this.answer = answer;
         this.today = today;
         this.versions = versions;
+        this.sure = sure;
     }
 
     void write() {
@@ -52,7 +55,10 @@ final class CompareVerdict {
     private void best(Version highest) {
         Difference height = height(highest);
         String label = "\"" + highest.label() + "\"";
-        if (height.amount() >= Seeing.HEIGHT_M) {
+        if (!clear(highest)) {
+            answer.verdict("None is clearly higher than today, not even the best, " + label
+                    + ": choose by feel and weight, not by height.");
+        } else if (height.amount() >= Seeing.HEIGHT_M) {
             Fields fields = answer.results().section("changes").section(highest.label());
             double scatter = today.plan().launch().thrower().heightScatter();
             answer.verdict("The highest launch has " + label + ", " + height.words(Direction.HEIGHT) + " than today, "
@@ -65,6 +71,16 @@ final class CompareVerdict {
             answer.verdict(
                     "None goes as high as today: the best, " + label + ", is " + height.words(Direction.HEIGHT) + ".");
         }
+    }
+
+    /** Whether the range of the launch against today's lies on one side; nothing else is claimed without ranges. */
+    private boolean clear(Version version) {
+        return sure == null || sure.clear(number(version));
+    }
+
+    /** Counted from 1: today is number 0 of the draws. */
+    private int number(Version version) {
+        return versions.indexOf(version) + 1;
     }
 
     private Difference height(Version version) {
@@ -101,12 +117,15 @@ final class CompareVerdict {
             return launch(version) + " " + otherwise(version, result)
                     + " The tailplane is then smaller than such gliders have: looser in pitch, so try it gently.";
         }
-        return launch(version) + " " + otherwise(version, result);
+        return Cautions.littleMargin(today) ? launch(version) : launch(version) + " " + otherwise(version, result);
     }
 
     private String launch(Version version) {
         Difference height = height(version);
         String amount = Numbers.fixed(Math.abs(height.amount()), 1);
+        if (!clear(version)) {
+            return subject(version) + " makes no clear difference to the launch.";
+        }
         if (height.same()) {
             return subject(version) + " leaves the launch as it is.";
         }
@@ -123,7 +142,7 @@ final class CompareVerdict {
         String weight = mass.same() ? "It weighs the same" : "It is " + mass.words(Direction.WEIGHT);
         double damping = result.feel().yawDamping() / today.feel().yawDamping();
         String feel = damping < 0.97 ? " and a little looser" : damping > 1.03 ? " and a little steadier" : "";
-        if (Math.abs(height.amount()) < Seeing.HEIGHT_M) {
+        if (!clear(version) || Math.abs(height.amount()) < Seeing.HEIGHT_M) {
             return weight + feel + ". Do it " + purpose(version) + ".";
         }
         return weight + feel + ". "

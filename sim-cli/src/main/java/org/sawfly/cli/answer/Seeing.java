@@ -3,6 +3,7 @@ package org.sawfly.cli.answer;
 import org.sawfly.quantity.Difference;
 import org.sawfly.quantity.Direction;
 import org.sawfly.quantity.Numbers;
+import org.sawfly.study.statistics.ThrowsNeeded;
 
 /** What a log, a film or many throws can show of a difference. */
 final class Seeing {
@@ -17,15 +18,6 @@ final class Seeing {
 
     /** Fewer throws a side than this are called a few. */
     private static final int FEW_THROWS = 5;
-
-    /** More throws a side than this nobody does. */
-    private static final int MOST_THROWS = 500;
-
-    /**
-     * Both quantiles of the normal distribution added and squared: a true difference is told from none at 5 % one-sided
-     * and found 4 times in 5 (Student, "The Probable Error of a Mean", 1908, for large numbers): (1.645 + 0.842)^2.
-     */
-    private static final double CERTAINTY = 6.18;
 
     private Seeing() {}
 
@@ -45,24 +37,18 @@ final class Seeing {
         return told ? difference.words(direction) + ", " + Difference.TOO_SMALL : Difference.TOO_SMALL;
     }
 
-    /** How many throws a side, with a scatter [m] from throw to throw, show a difference [m]. */
-    static double throwsASide(double difference, double scatter) {
-        double ratio = scatter / difference;
-        return Math.ceil(2 * CERTAINTY * ratio * ratio);
-    }
-
     /** "about 70 throws a side would show" or "no number of throws will show"; the number goes into the fields. */
     static String throwsWords(Fields fields, double difference, double scatter) {
-        double needed = throwsASide(Math.abs(difference), scatter);
-        fields.put("throws_a_side", Double.isFinite(needed) ? needed : Double.NaN, 0);
-        if (!(needed <= MOST_THROWS)) {
+        int needed = ThrowsNeeded.aSide(difference, scatter);
+        boolean many = needed > ThrowsNeeded.CEILING;
+        fields.put("throws_a_side", needed == Integer.MAX_VALUE ? Double.NaN : needed, 0);
+        if (many) {
             return "which no number of throws will show you";
         }
-        double round = needed > 100 ? 10 * Math.ceil(needed / 10) : needed;
-        if (needed < FEW_THROWS) {
-            fields.put("throws_a_side_shown", round, 0);
-            return "which a few throws a side would show";
-        }
-        return "which about " + fields.put("throws_a_side_shown", round, 0) + " throws a side would show";
+        int shown = ThrowsNeeded.shown(needed);
+        fields.put("throws_a_side_shown", shown);
+        return needed < FEW_THROWS
+                ? "which a few throws a side would show"
+                : "which about " + shown + " throws a side would show";
     }
 }

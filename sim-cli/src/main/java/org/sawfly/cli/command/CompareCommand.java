@@ -14,6 +14,7 @@ import org.sawfly.cli.answer.Answer;
 import org.sawfly.cli.answer.ChangeWords;
 import org.sawfly.cli.answer.CompareAnswer;
 import org.sawfly.cli.answer.CompareFigure;
+import org.sawfly.cli.answer.HowSure;
 import org.sawfly.cli.answer.ModelsAnswer;
 import org.sawfly.cli.answer.SheetAnswer;
 import org.sawfly.cli.answer.Version;
@@ -28,6 +29,7 @@ import org.sawfly.strength.ControlLoads;
 import org.sawfly.study.Answered;
 import org.sawfly.study.BoomLook;
 import org.sawfly.study.Compare;
+import org.sawfly.study.Draws;
 import org.sawfly.study.NoAnswerException;
 import org.sawfly.study.Result;
 import org.sawfly.study.Setting;
@@ -77,6 +79,12 @@ final class CompareCommand implements Callable<Integer> {
     private ChangeOptions changes = new ChangeOptions();
 
     @Mixin
+    private DrawOptions drawing = new DrawOptions();
+
+    @Mixin
+    private RunOptions running = new RunOptions();
+
+    @Mixin
     private OutputOptions output = new OutputOptions();
 
     private final Streams streams;
@@ -121,6 +129,8 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         output.check();
+        drawing.check();
+        int threads = running.threads();
         if (changes.bothModels()) {
             return byBothModels();
         }
@@ -154,7 +164,14 @@ final class CompareCommand implements Callable<Integer> {
         Answer answer = sheet
                 ? sheet(today.result(), versions)
                 : CompareAnswer.of(
-                        question.title(), today.result(), versions, first.presetRule(), booms(today, versions));
+                        new CompareAnswer.Asked(question.title(), first.presetRule()),
+                        today.result(),
+                        versions,
+                        booms(today, versions),
+                        sure(question, first, all, threads));
+        if (!sheet && drawing.spared(DrawOptions.slow(first))) {
+            answer.warn("no ranges 9 times in 10, since such flights take long; --draws 32 gives them");
+        }
         GliderOptions.tell(question.scenarios(), question.throwerNamed(), answer);
         if (output.wantsChart()) {
             draw(bench, question, today.result(), answer);
@@ -165,6 +182,12 @@ final class CompareCommand implements Callable<Integer> {
         output.deliver(answer, streams);
         boolean any = versions.stream().anyMatch(version -> version.answered().result() != null);
         return any ? Exit.DONE.code() : Exit.NO_ANSWER.code();
+    }
+
+    /** The ranges; null for none. */
+    private HowSure sure(Question question, Scenario first, Map<String, List<Setting>> all, int threads) {
+        int usual = DrawOptions.slow(first) ? 0 : Draws.USUAL_COUNT;
+        return drawing.draw(question.scenarios(), question.scenarios(), List.copyOf(all.values()), usual, threads);
     }
 
     /** A closer look at all booms where one is mended or replaced; a cut alone leaves the strength nearly as it is. */

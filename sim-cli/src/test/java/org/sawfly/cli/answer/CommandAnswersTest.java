@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,8 @@ import org.sawfly.study.Answered;
 import org.sawfly.study.Axis;
 import org.sawfly.study.BoomLook;
 import org.sawfly.study.Compare;
+import org.sawfly.study.Draws;
+import org.sawfly.study.PairedDraws;
 import org.sawfly.study.Result;
 import org.sawfly.study.Sensitivity;
 import org.sawfly.study.Setting;
@@ -39,6 +42,10 @@ class CommandAnswersTest {
             ScenarioFile.open(Path.of(Runs.scenario("plover.yaml")), Path.of(Runs.scenario("club.yaml")));
 
     private Answer compared(String label, List<Setting> changes) {
+        return compared(label, changes, 0);
+    }
+
+    private Answer compared(String label, List<Setting> changes, int draws) {
         List<Setting> all = new ArrayList<>(changes);
         all.add(new Setting("rebalance.keep", "margin"));
         all.add(new Setting("rebalance.with", "[nose_lead]"));
@@ -47,7 +54,31 @@ class CommandAnswersTest {
         Answered answered =
                 Compare.run(bench, plover, java.util.Map.of(label, all)).get(label);
         Version version = new Version(label, changes, scenario.rebalance(), answered, TryFirst.of(bench, scenario));
-        return CompareAnswer.of(ChangeWords.of(changes), today, List.of(version), scenario.presetRule());
+        return CompareAnswer.of(
+                new CompareAnswer.Asked(ChangeWords.of(changes), scenario.presetRule()),
+                today,
+                List.of(version),
+                Map.of(),
+                draws == 0 ? null : sure(all, draws));
+    }
+
+    private HowSure sure(List<Setting> version, int draws) {
+        return new HowSure(
+                PairedDraws.run(
+                        bench,
+                        plover,
+                        List.of(List.of(), version),
+                        HowSure.TOLD,
+                        new Draws(plover.uncertainties(), draws, 3),
+                        2,
+                        () -> false),
+                3);
+    }
+
+    @Test
+    void everyNumberOfARangeIsInJson() {
+        TextNumbers.assertAllInJson(compared("cut 40", List.of(new Setting("boom.cut_mm", "40")), 24));
+        TextNumbers.assertAllInJson(compared("fin x 1.4", List.of(new Setting("fin.scale_area", "1.4")), 24));
     }
 
     @Test

@@ -7,8 +7,8 @@ import java.util.Comparator;
  * How much of an outcome's variance one input explains by itself: Sobol's first-order index, from nothing but pairs of
  * input and outcome. The pairs are put in order of the input and in equal groups; the variance between the groups' means
  * over the whole variance is the correlation ratio of K. Pearson (On the general theory of skew correlation and non-linear
- * regression, 1905). Sees what rises and falls again, which a correlation does not. Nothing is taken off for chance: points
- * spread as evenly as Sobol's leave next to none of it in the groups' means. (Of random points, groups over pairs.)
+ * regression, 1905). Sees what rises and falls again, which a correlation does not. Nothing is taken off for chance, see
+ * {@link #byChance}; points spread as evenly as Sobol's leave less of it in the groups' means.
  */
 public final class ShareOfVariance {
     private ShareOfVariance() {}
@@ -35,7 +35,7 @@ public final class ShareOfVariance {
                 order[count++] = i;
             }
         }
-        int groups = (int) Math.round(Math.sqrt(count));
+        int groups = groups(count);
         if (groups < 2) {
             return rest;
         }
@@ -52,6 +52,15 @@ public final class ShareOfVariance {
             }
         }
         return rest;
+    }
+
+    /** What an input that does nothing seems to explain of so many random pairs, on the average. */
+    public static double byChance(int pairs) {
+        return pairs < 2 ? 1 : (groups(pairs) - 1.0) / (pairs - 1);
+    }
+
+    private static int groups(int pairs) {
+        return (int) Math.round(Math.sqrt(pairs));
     }
 
     private static double[] paired(double[] input, double[] outcome) {

@@ -68,8 +68,16 @@ public final class ThrowsNeeded {
         if (aSide > CEILING) {
             return "more than " + CEILING + " throws a side: leave it";
         }
-        int step = aSide < 20 ? 1 : aSide < 100 ? 5 : 10;
-        int shown = (aSide + step - 1) / step * step;
-        return (step == 1 ? "" : "about ") + shown + " throws a side";
+        return (step(aSide) == 1 ? "" : "about ") + shown(aSide) + " throws a side";
+    }
+
+    /** A number of throws as it is told: rounded up, the coarser the more there are. */
+    public static int shown(int aSide) {
+        int step = step(aSide);
+        return (aSide + step - 1) / step * step;
+    }
+
+    private static int step(int aSide) {
+        return aSide < 20 ? 1 : aSide < 100 ? 5 : 10;
     }
 }
