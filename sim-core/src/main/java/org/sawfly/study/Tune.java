@@ -62,7 +62,6 @@ public final class Tune {
         double[] start = knobs.stream().mapToDouble(Knob::start).toArray();
         double[] low = knobs.stream().mapToDouble(Knob::low).toArray();
         double[] high = knobs.stream().mapToDouble(Knob::high).toArray();
-        double atStart = value(fly(knobs, start));
         Optimiser.Found found = optimiser.least(at -> cost(fly(knobs, at)), start, low, high);
         double[] best = found.at();
         Result result = fly(knobs, best);
@@ -74,7 +73,7 @@ public final class Tune {
         for (int i = 0; i < best.length; i++) {
             settings.add(range(knobs, best, i, top));
         }
-        return new Tuned(settings, top, atStart, touched(result), flights);
+        return new Tuned(settings, top, touched(result), flights);
     }
 
     private Tuned.Of range(List<Knob> knobs, double[] best, int i, double top) {

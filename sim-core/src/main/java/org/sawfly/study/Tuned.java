@@ -8,11 +8,10 @@ import org.sawfly.quantity.Band;
  *
  * @param settings in the order they were given
  * @param value of the aim at the best, in its unit
- * @param start of the aim before tuning, in its unit
  * @param held limits that hold the best back: without them it would lie elsewhere
  * @param flights how many were flown
  */
-public record Tuned(List<Tuned.Of> settings, double value, double start, List<Limit> held, int flights) {
+public record Tuned(List<Tuned.Of> settings, double value, List<Limit> held, int flights) {
     /**
      * One setting.
      *

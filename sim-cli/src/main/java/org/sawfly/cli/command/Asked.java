@@ -37,6 +37,11 @@ final class Asked {
         return file;
     }
 
+    /** Everything that is changed and how it is gone about. */
+    List<Setting> settings() {
+        return changes.all();
+    }
+
     /** Reads and flies it; with a log, writes the flight down. */
     Case answer(FlightLog log) {
         output.check();

@@ -56,6 +56,7 @@ public final class Root implements Runnable {
         all.put("glide", GlideCommand::new);
         all.put("boom", BoomCommand::new);
         all.put("tolerance", ToleranceCommand::new);
+        all.put("tune", TuneCommand::new);
         all.put("swing", SwingCommand::new);
         all.put("verdict", VerdictCommand::new);
         all.put(CARD, CardCommand::new);

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.sawfly.cli.Runs;
 import org.sawfly.file.ScenarioFile;
 import org.sawfly.flight.Scenario;
+import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.strength.BoomStrength;
 import org.sawfly.strength.ControlLoads;
@@ -21,8 +22,12 @@ import org.sawfly.study.Axis;
 import org.sawfly.study.BoomLook;
 import org.sawfly.study.Compare;
 import org.sawfly.study.Draws;
+import org.sawfly.study.Knob;
+import org.sawfly.study.Limit;
+import org.sawfly.study.Optimiser;
 import org.sawfly.study.PairedDraws;
 import org.sawfly.study.Result;
+import org.sawfly.study.ResultQuantities;
 import org.sawfly.study.Sensitivity;
 import org.sawfly.study.Setting;
 import org.sawfly.study.SoftBoom;
@@ -30,6 +35,8 @@ import org.sawfly.study.Squareness;
 import org.sawfly.study.StopWhen;
 import org.sawfly.study.Straying;
 import org.sawfly.study.TryFirst;
+import org.sawfly.study.Tune;
+import org.sawfly.study.Tuned;
 import org.sawfly.study.Vary;
 import org.sawfly.study.Workbench;
 
@@ -110,6 +117,17 @@ class CommandAnswersTest {
         List<Sensitivity> errors = new Squareness(bench, scenario, result).all(0.5, 0.01, 2);
         TextNumbers.assertAllInJson(
                 ToleranceAnswer.of(new Case(List.of(), scenario, result), errors, Straying.all(bench, scenario, 2)));
+    }
+
+    @Test
+    void everyNumberOfATuningIsInJson() {
+        Case today = new Case(List.of(), plover.with(List.of()), bench.answer(plover.with(List.of())));
+        Tune.Aim aim = new Tune.Aim(ResultQuantities.SETTLED_HEIGHT, 0.2);
+        List<Limit> limits = List.of(new Limit(ResultQuantities.STATIC_MARGIN, new Band(2.5, 12)));
+        Tuned tuned = new Tune(bench, plover, List.of(), aim, limits)
+                .run(List.of(new Knob("climb_deg", "climb", 60, 50, 70)), Optimiser.smooth(20));
+        TextNumbers.assertAllInJson(
+                TuneAnswer.of(today, new TuneAnswer.Asked(aim, limits, plover::valueToday, true), tuned));
     }
 
     @Test
