@@ -3,7 +3,6 @@ package org.sawfly.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.sawfly.cli.command.Root;
 import org.sawfly.quantity.Numbers;
 
 class CompareTest {
@@ -250,14 +248,16 @@ class CompareTest {
     }
 
     @Test
-    void theDemoThrowerIsTheClubsThrower() throws IOException {
-        String club = Files.readString(Path.of(Runs.scenario("club.yaml")), StandardCharsets.UTF_8);
-        String expected = club.lines()
-                .filter(line -> !line.contains("calibrated_with"))
-                .collect(Collectors.joining("\n", "", "\n"));
-        try (InputStream in = Root.class.getResourceAsStream("club.yaml")) {
-            assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).isEqualTo(expected);
-        }
+    void aStudyWithoutALaunchIsThrownByTheSameDemoThrower() throws IOException {
+        Path study = folder.resolve("study.yaml");
+        Path plover = Path.of(Runs.scenario("plover.yaml")).toAbsolutePath().normalize();
+        Files.writeString(
+                study, "study: a cut\nglider: " + plover + "\nversions: {cut 40: {change: {boom.cut_mm: 40}}}\n");
+        Runs run = Runs.of("compare", study.toString());
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.err()).contains("launch: none is named: the demo thrower throws");
+        String table = run.out().substring(run.out().indexOf("mass"));
+        assertThat(cut().out()).endsWith(table);
     }
 
     @ParameterizedTest

@@ -1,10 +1,13 @@
 package org.sawfly.file;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.sawfly.air.Standard;
+import org.sawfly.glider.Bifilar;
 import org.sawfly.glider.Boom;
 import org.sawfly.glider.BoomBuild;
 import org.sawfly.glider.BoomHole;
@@ -28,13 +31,18 @@ import org.sawfly.quantity.Unit;
  * settings, doubts about the model - stands as in the file it came from.
  */
 final class GliderWriter {
-    private static final String[] KEPT = {"glide_settings", "correction", "bench", "seen_in_flight"};
+    private static final String[] KEPT = {"glide_settings", "correction", "bench", "seen_in_flight", "uncertain"};
+
+    /** Significant digits: no bench shows as many, and no answer changes with the next one. */
+    private static final int DIGITS = 7;
 
     private final StringBuilder text = new StringBuilder();
     private final Node.Keys from;
+    private final Path target;
 
-    private GliderWriter(Node.Keys from) {
+    private GliderWriter(Node.Keys from, Path target) {
         this.from = from;
+        this.target = target;
     }
 
     /**
@@ -43,9 +51,10 @@ final class GliderWriter {
      * @param glider to be written
      * @param name what it is called
      * @param from tree of the file it came from, with the values of its version
+     * @param target where it is going to be; files it names are named from there
      */
-    static String write(Glider glider, String name, Node.Keys from) {
-        GliderWriter writer = new GliderWriter(from);
+    static String write(Glider glider, String name, Node.Keys from, Path target) {
+        GliderWriter writer = new GliderWriter(from, target);
         writer.all(glider, name);
         return writer.text.toString();
     }
@@ -67,6 +76,7 @@ final class GliderWriter {
         Part lead = glider.noseLead();
         line("nose_lead: {" + grams(lead.mass()) + ", "
                 + number("ahead_mm", lead.place().x()) + "}");
+        swings(glider);
         for (String key : KEPT) {
             if (from.get(key) != null) {
                 line(key + ": " + Settings.flow(from.get(key)));
@@ -205,10 +215,39 @@ final class GliderWriter {
         }
     }
 
-    private void kept(String section, String key) {
-        if (from.get(section) instanceof Node.Keys keys && keys.get(key) != null) {
-            line("  " + key + ": " + Settings.flow(keys.get(key)));
+    /** Swings on the same strings as before, which show the inertias it has now. */
+    private void swings(Glider glider) {
+        if (!(from.get("swings") instanceof Node.Keys)) {
+            return;
         }
+        Map<Bifilar.Axis, SwingReader.Read> before =
+                In.read(Edit.only(from, Set.of("swings"), true), new Reading(), SwingReader::read);
+        line("swings:");
+        SwingReader.swingsOf(glider, before)
+                .forEach((axis, swing) -> line("  " + word(axis) + ": {"
+                        + number("strings_apart_mm", 2 * swing.halfDistance()) + ", "
+                        + number("string_length_mm", swing.length()) + ", " + number("period_s", swing.period())
+                        + "}"));
+    }
+
+    private void kept(String section, String key) {
+        if (from.get(section) instanceof Node.Keys keys && keys.get(key) instanceof Node.Keys values) {
+            line("  " + key + ": " + Settings.flow(fromTarget(values)));
+        }
+    }
+
+    /** A section whose table of one's own, if it names one, is named from the new place. */
+    private Node fromTarget(Node.Keys section) {
+        if (!(section.get("table") instanceof Node.Scalar table) || !TableFiles.isFile(table.text())) {
+            return section;
+        }
+        Path old = Path.of(table.place().file()).toAbsolutePath().getParent();
+        Path file = old.resolve(table.text().strip()).normalize();
+        Path folder = target.toAbsolutePath().normalize().getParent();
+        boolean near = file.getRoot().equals(folder.getRoot());
+        String named = (near ? folder.relativize(file) : file).toString().replace('\\', '/');
+        Node moved = new Node.Scalar(table.place(), Node.Kind.QUOTED, named);
+        return section.with("table", new Node.Entry(table.place(), moved));
     }
 
     private static String grams(double mass) {
@@ -216,7 +255,7 @@ final class GliderWriter {
     }
 
     private static String number(String key, double si) {
-        return key + ": " + Numbers.machine(Unit.ofKey(key).orElse(Unit.NUMBER).fromSi(si));
+        return key + ": " + Numbers.machine(Unit.ofKey(key).orElse(Unit.NUMBER).fromSi(si), DIGITS);
     }
 
     private static String word(Enum<?> choice) {

@@ -22,7 +22,11 @@ import org.sawfly.study.Uncertainties;
  */
 public final class ScenarioFile implements Scenarios {
     private static final String PEG = "peg_tip";
-    private static final String USUAL_LAUNCH = "launch: usual thrower\n";
+    /** What the thrower is called who stands in where no launch is named. */
+    public static final String DEMO_THROWER = "the demo thrower";
+
+    /** The demo thrower: the climb of the club's, and for all else what is assumed of a thrower. */
+    private static final String DEMO_LAUNCH = "launch: club\nclimb_deg: 68\n";
 
     private final Node.Keys glider;
     private final Node.Keys launch;
@@ -54,7 +58,7 @@ public final class ScenarioFile implements Scenarios {
      * Reads a glider with its launch.
      *
      * @param glider file
-     * @param launch file; null for the usual thrower, all of whose numbers are listed as assumed
+     * @param launch file; null for the demo thrower, nearly all of whose numbers are listed as assumed
      * @throws InputException with everything that is wrong in either
      */
     public static ScenarioFile open(Path glider, Path launch) {
@@ -67,26 +71,6 @@ public final class ScenarioFile implements Scenarios {
         return file;
     }
 
-    /**
-     * Reads a glider to be launched by a thrower at hand as text.
-     *
-     * @param glider file
-     * @param launchName what messages call the text
-     * @param launchText as in a launch file
-     * @throws InputException with everything that is wrong in either
-     */
-    public static ScenarioFile open(Path glider, String launchName, String launchText) {
-        Reading reading = new Reading();
-        Documents documents = new Documents(reading.problems());
-        Documents.Document gliderFile = documents.of(Documents.Kind.GLIDER, glider);
-        Node tree = TreeReader.read(Source.of(launchName, launchText), reading.problems());
-        Documents.Document launch = new Documents.Document(
-                Path.of(launchName), Documents.Kind.LAUNCH, heldAtThePeg((Node.Keys) tree, gliderFile));
-        ScenarioFile file = open(documents, reading, gliderFile, launch);
-        reading.problems().throwIfAny();
-        return file;
-    }
-
     /** Reads both, with problems where others collect them; null when the glider could not be read at all. */
     static ScenarioFile open(
             Documents documents, Reading reading, Documents.Document gliderFile, Documents.Document launchFile) {
@@ -94,7 +78,7 @@ public final class ScenarioFile implements Scenarios {
         GliderReader.CruiseDecalage cruise = new TrimmedDecalage();
         Node.Keys launchTree = launchFile == null
                 ? heldAtThePeg(
-                        (Node.Keys) TreeReader.read(Source.of("usual launch", USUAL_LAUNCH), reading.problems()),
+                        (Node.Keys) TreeReader.read(Source.of(DEMO_THROWER, DEMO_LAUNCH), reading.problems()),
                         gliderFile)
                 : launchFile.tree();
         LaunchReader.Read launch = In.read(launchTree, reading, LaunchReader::read);
@@ -190,10 +174,11 @@ public final class ScenarioFile implements Scenarios {
      * @param settings that made it
      * @param version after rebalancing
      * @param name what it is to be called
+     * @param target where it is going to be
      */
-    public String written(List<Setting> settings, Glider version, String name) {
+    public String written(List<Setting> settings, Glider version, String name, Path target) {
         return GliderWriter.write(
-                version, name, Edit.over(glider, change(settings).glider()));
+                version, name, Edit.over(glider, change(settings).glider()), target);
     }
 
     private Change change(List<Setting> settings) {
@@ -268,11 +253,6 @@ public final class ScenarioFile implements Scenarios {
     /** What is unusual and accepted. */
     public List<Problem> doubts() {
         return sources.doubts;
-    }
-
-    /** Whether the usual thrower stands in for a launch file. */
-    public boolean usualLaunch() {
-        return launch.place().file().equals("usual launch");
     }
 
     /** The launch of a thrower who is not the glider's own: he throws with the hand that the peg asks for. */

@@ -102,7 +102,11 @@ public final class Settings {
             items.items().forEach(item -> inside.add(flow(item)));
             return "[" + String.join(", ", inside) + "]";
         }
-        ((Node.Keys) node).entries().forEach((key, entry) -> inside.add("\"" + key + "\": " + flow(entry.value())));
+        ((Node.Keys) node).entries().forEach((key, entry) -> inside.add(flowKey(key) + ": " + flow(entry.value())));
         return "{" + String.join(", ", inside) + "}";
+    }
+
+    private static String flowKey(String key) {
+        return key.matches("[A-Za-z][A-Za-z0-9_]*") ? key : "\"" + key + "\"";
     }
 }

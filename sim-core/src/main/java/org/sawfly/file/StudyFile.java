@@ -56,6 +56,9 @@ public record StudyFile(
         Keys keys = keys(in);
         Documents.Document glider =
                 documents.referred(Documents.Kind.GLIDER, document.path(), keys.glider, in, "glider");
+        if (keys.launch == null) {
+            in.doubt("launch", "none is named: " + ScenarioFile.DEMO_THROWER + " throws", "launch: club.yaml");
+        }
         Documents.Document launch = keys.launch == null
                 ? null
                 : documents.referred(Documents.Kind.LAUNCH, document.path(), keys.launch, in, "launch");
@@ -87,7 +90,7 @@ public record StudyFile(
         String name = in.text("study", "shorten the boom", "name of the study");
         GliderReader.format(in);
         String glider = in.text("glider", "plover.yaml", "file of the glider");
-        String launch = in.optionalText("launch", "club.yaml", "file of the launch; the usual thrower when left out");
+        String launch = in.optionalText("launch", "club.yaml", "file of the launch; the demo thrower when left out");
         List<Varied> varied = vary(in);
         Map<String, Node.Keys> versions =
                 in.named("versions", "smaller tailplane", "versions compared with today", StudyFile::version);

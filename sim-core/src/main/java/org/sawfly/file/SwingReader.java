@@ -48,6 +48,29 @@ final class SwingReader {
         return new Read(in, 0.5 * apart, length, period);
     }
 
+    /** The swings that show the inertias of another glider, on the same strings. */
+    static Map<Bifilar.Axis, Bifilar> swingsOf(Glider glider, Map<Bifilar.Axis, Read> swings) {
+        Map<Bifilar.Axis, Bifilar> made = new EnumMap<>(Bifilar.Axis.class);
+        MassProperties mass = MassProperties.of(glider);
+        swings.forEach((axis, read) -> {
+            double own =
+                    switch (axis) {
+                        case ROLL -> mass.inertia().ixx();
+                        case PITCH -> mass.inertia().iyy();
+                        case YAW -> mass.inertia().izz();
+                    };
+            Bifilar strings = new Bifilar(axis, mass.mass(), read.halfDistance, read.length, read.period);
+            made.put(axis, strings.swinging(own + carriedAir(glider, mass, axis)));
+        });
+        return made;
+    }
+
+    /** Inertia of the air carried along about an axis [kg m2]. */
+    private static double carriedAir(Glider glider, MassProperties mass, Bifilar.Axis axis) {
+        int row = FIRST_ANGULAR + axis.ordinal();
+        return ApparentMass.of(glider, mass.cg()).matrix()[row][row];
+    }
+
     /** The glider with the inertias that were swung; the air carried along is taken off. */
     static Glider apply(Glider glider, Map<Bifilar.Axis, Read> swings) {
         Glider result = glider;
@@ -55,8 +78,7 @@ final class SwingReader {
             Bifilar.Axis axis = swing.getKey();
             Read read = swing.getValue();
             MassProperties mass = MassProperties.of(result);
-            int row = FIRST_ANGULAR + axis.ordinal();
-            double air = ApparentMass.of(result, mass.cg()).matrix()[row][row];
+            double air = carriedAir(result, mass, axis);
             try {
                 result = new Bifilar(axis, mass.mass(), read.halfDistance, read.length, read.period)
                         .applyTo(result, air);

@@ -18,6 +18,11 @@ final class TableFiles implements Sections.Tables {
     private final Map<String, SectionTable> read = new ConcurrentHashMap<>();
     private final Map<SectionShape, SectionTable> estimated = new ConcurrentHashMap<>();
 
+    /** Whether a name is that of a file, not of a table that comes along. */
+    static boolean isFile(String name) {
+        return name.strip().endsWith(ENDING);
+    }
+
     @Override
     public SectionTable estimate(SectionShape shape) {
         return estimated.computeIfAbsent(shape, s -> new SectionEstimate(s).table());
@@ -25,7 +30,7 @@ final class TableFiles implements Sections.Tables {
 
     @Override
     public SectionTable table(In in, String key, String name) {
-        return name.endsWith(ENDING) ? ofFile(in, key, name) : ofName(in, key, name);
+        return isFile(name) ? ofFile(in, key, name) : ofName(in, key, name);
     }
 
     private SectionTable ofName(In in, String key, String name) {

@@ -37,6 +37,12 @@ public record Bifilar(Axis axis, double mass, double halfDistance, double length
         return mass * Standard.GRAVITY * halfDistance * halfDistance * turn * turn / length;
     }
 
+    /** As this one, with the period in which that much inertia, the air's among it, swings [kg m2]. */
+    public Bifilar swinging(double inertia) {
+        double turn = Math.sqrt(inertia * length / (mass * Standard.GRAVITY)) / halfDistance;
+        return new Bifilar(axis, mass, halfDistance, length, 2 * Math.PI * turn);
+    }
+
     /**
      * The glider with its correction set so that it has the inertia that was swung.
      *

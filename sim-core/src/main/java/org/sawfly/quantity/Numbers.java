@@ -43,10 +43,15 @@ public final class Numbers {
 
     /** For machines: at most {@value #DIGITS} significant digits, "null" for none; JSON's spelling of a number. */
     public static String machine(double value) {
+        return machine(value, DIGITS);
+    }
+
+    /** As {@link #machine(double)} with at most so many significant digits. */
+    public static String machine(double value, int digits) {
         if (!Double.isFinite(value)) {
             return "null";
         }
-        BigDecimal number = significant(value).stripTrailingZeros();
+        BigDecimal number = significant(value, digits).stripTrailingZeros();
         if (number.signum() == 0) {
             return "0";
         }
@@ -86,11 +91,11 @@ public final class Numbers {
     }
 
     private static BigDecimal decimal(double value, int decimals) {
-        BigDecimal rounded = significant(value).setScale(decimals, RoundingMode.HALF_UP);
+        BigDecimal rounded = significant(value, DIGITS).setScale(decimals, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? BigDecimal.ZERO.setScale(decimals) : rounded;
     }
 
-    private static BigDecimal significant(double value) {
-        return new BigDecimal(value).round(new MathContext(DIGITS, RoundingMode.HALF_UP));
+    private static BigDecimal significant(double value, int digits) {
+        return new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP));
     }
 }

@@ -328,7 +328,7 @@ final class CompareCommand implements Callable<Integer> {
                 List<Setting> settings = question.versions().get(version.label());
                 String name = question.scenarios().today().name() + ", " + version.label();
                 String text = question.scenarios()
-                        .written(settings, result.plan().craft().glider(), name);
+                        .written(settings, result.plan().craft().glider(), name, target);
                 output.files().write(target, text);
                 output.note(streams, "Wrote " + target);
                 return;

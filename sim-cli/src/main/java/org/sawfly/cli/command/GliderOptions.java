@@ -1,9 +1,5 @@
 package org.sawfly.cli.command;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.sawfly.cli.answer.Answer;
 import org.sawfly.file.Problem;
@@ -13,9 +9,6 @@ import picocli.CommandLine.Parameters;
 
 /** The glider and the launch: every command takes both. */
 final class GliderOptions {
-    /** What the demo thrower is called in messages. */
-    static final String DEMO_THROWER = "the demo thrower";
-
     @Parameters(index = "0", paramLabel = "GLIDER", description = "file of the glider")
     private Path glider;
 
@@ -31,9 +24,7 @@ final class GliderOptions {
     }
 
     static ScenarioFile open(Path glider, Path launch) {
-        return launch == null
-                ? ScenarioFile.open(glider, DEMO_THROWER, demoThrower())
-                : ScenarioFile.open(glider, launch);
+        return ScenarioFile.open(glider, launch);
     }
 
     Path glider() {
@@ -47,7 +38,8 @@ final class GliderOptions {
     /** Tells what was unusual in the files and who throws when nobody was named. */
     static void tell(ScenarioFile file, boolean throwerNamed, Answer answer) {
         if (!throwerNamed) {
-            answer.warn("no --launch given: " + DEMO_THROWER + " throws (41 m with this glider as it is today)");
+            answer.warn("no --launch given: " + ScenarioFile.DEMO_THROWER
+                    + " throws (41 m with this glider as it is today)");
         }
         tellDoubts(file, answer);
     }
@@ -56,14 +48,6 @@ final class GliderOptions {
     static void tellDoubts(ScenarioFile file, Answer answer) {
         for (Problem doubt : file.doubts()) {
             answer.warn(doubt.toString());
-        }
-    }
-
-    private static String demoThrower() {
-        try (InputStream in = GliderOptions.class.getResourceAsStream("club.yaml")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 }
