@@ -68,6 +68,8 @@ class VaryTest {
                     "boom.cut_mm=0..80/4",
                     "--keep",
                     "margin",
+                    "--draws",
+                    "20",
                     "--json",
                     "--csv",
                     csv.toString(),
@@ -82,6 +84,29 @@ class VaryTest {
         assertThat(outputs[1]).isEqualTo(outputs[0]);
         assertThat(outputs[2]).isEqualTo(outputs[0]);
         assertThat(rows[0].lines()).hasSize(22);
+        assertThat(rows[0].lines().findFirst().orElseThrow())
+                .contains("apex_height_change_median_m,apex_height_change_low_m,apex_height_change_high_m");
+        assertThat(outputs[0]).contains("\"how_sure\"", "\"draws\": 20", "\"bands\"");
+    }
+
+    @Test
+    void rangesStandBesideTheRowsAndGrowWithTheChange() {
+        Runs run = Runs.of("vary", Runs.scenario("move-cg.yaml"), "--draws", "24");
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out())
+                .contains("9 in 10", "<- today", "Why so wide: ")
+                .containsPattern("(?m)^  68 .* [0-9.]+-[0-9.]+ higher ")
+                .containsPattern("Clearly\\s+lower\\s+than\\s+today\\s+from");
+        Runs none = Runs.of("vary", Runs.scenario("move-cg.yaml"), "--draws", "0");
+        assertThat(none.out()).doesNotContain("9 in 10", "Clearly").contains(" lower ");
+        Runs grid = Runs.of("vary", Runs.scenario("boom-and-fin.yaml"));
+        assertThat(grid.err()).contains("--draws 32 gives them");
+        Runs many = Runs.of("vary", Runs.scenario("plover.yaml"), "--vary", "boom.cut_mm=0..80/0.01", "--draws", "64");
+        assertThat(many.code()).isEqualTo(3);
+        assertThat(many.err()).contains("512064 flights", "--draws 0");
+        assertThat(Runs.of("vary", Runs.scenario("move-cg.yaml"), "--draws", "3")
+                        .code())
+                .isEqualTo(2);
     }
 
     @Test

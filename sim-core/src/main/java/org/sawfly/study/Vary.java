@@ -72,12 +72,17 @@ public final class Vary {
     }
 
     private Row row(int index) {
-        List<Setting> settings = new ArrayList<>();
+        return new Row(index, values(index), Answered.of(bench, scenarios, settings(index)));
+    }
+
+    /** What is set in a row. */
+    public List<Setting> settings(int index) {
         List<Double> values = values(index);
+        List<Setting> settings = new ArrayList<>();
         for (int a = 0; a < axes.size(); a++) {
             settings.add(Setting.of(axes.get(a).path(), values.get(a)));
         }
-        return new Row(index, values, Answered.of(bench, scenarios, settings));
+        return settings;
     }
 
     /** The values of a row, in the units of the axes. */

@@ -92,31 +92,38 @@ public final class HowSure {
             changes.section("medians").put(quantity.key(), spread.median(), quantity.decimals());
             changes.band(quantity, spread.likely());
         }
-        for (Reason reason : reasons(version)) {
-            Fields item = changes.item("range_hangs_on");
+        putReasons(version, changes);
+    }
+
+    /** Puts what the range of a version's launch hangs on. */
+    void putReasons(int version, Fields fields) {
+        for (Reason reason : all(version)) {
+            Fields item = fields.item("range_hangs_on");
             item.put("what", reason.of().words());
             item.put("share_pct", Unit.PERCENT.fromSi(reason.share()), 0);
         }
     }
 
-    /**
-     * The launch height of a version against today's, and why that is open: "launch ... higher. Why: ... (58 %)." Of the
-     * reasons those that come near the greatest.
-     */
-    String launchAndReasons(int version) {
-        List<Reason> all = reasons(version);
-        String reasons = all.stream()
+    /** What the range of a version's launch hangs on, as far as it comes near the greatest: "neutral point (58 %)". */
+    String reasons(int version) {
+        List<Reason> all = all(version);
+        return all.stream()
                 .filter(reason ->
                         reason.share() >= NEAR_THE_GREATEST * all.get(0).share())
                 .map(reason ->
                         reason.of().words() + " (" + Numbers.fixed(Unit.PERCENT.fromSi(reason.share()), 0) + " %)")
                 .collect(Collectors.joining(", "));
+    }
+
+    /** The launch height of a version against today's, and why that is open: "launch ... higher. Why: ... (58 %)." */
+    String launchAndReasons(int version) {
+        String reasons = reasons(version);
         return "launch " + height(version) + "." + (reasons.isEmpty() ? "" : " Why: " + reasons + ".") + lost(version);
     }
 
     /** The greatest of the reasons in words; empty for none. */
     String greatestReason(int version) {
-        return reasons(version).stream()
+        return all(version).stream()
                 .findFirst()
                 .map(reason -> reason.of().words())
                 .orElse("");
@@ -131,7 +138,7 @@ public final class HowSure {
                         + missing(0) + ".";
     }
 
-    private List<Reason> reasons(int version) {
+    private List<Reason> all(int version) {
         return draws.differenceReasons(version, ResultQuantities.APEX_HEIGHT);
     }
 

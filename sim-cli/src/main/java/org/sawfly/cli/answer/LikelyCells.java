@@ -25,6 +25,16 @@ final class LikelyCells {
         return keys;
     }
 
+    /** Place of the lower end of a number's range among the cells; the upper one follows. */
+    static int lowOf(Quantity<Result> quantity) {
+        for (int i = 0; i < HowSure.TOLD.size(); i++) {
+            if (HowSure.TOLD.get(i).key().equals(quantity.key())) {
+                return PARTS.size() * i + 1;
+            }
+        }
+        throw new IllegalArgumentException(quantity.key());
+    }
+
     /** The cells of a version; today, number 0, differs by nothing. */
     static List<Double> of(HowSure sure, int version) {
         List<Double> cells = new ArrayList<>();

@@ -3,6 +3,7 @@ package org.sawfly.cli.answer;
 import java.util.ArrayList;
 import java.util.List;
 import org.sawfly.flight.Scenario;
+import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Difference;
 import org.sawfly.quantity.Direction;
 import org.sawfly.quantity.Numbers;
@@ -13,6 +14,7 @@ import org.sawfly.study.StopWhen;
 
 /** What varying one or two quantities shows: the table, where something gives out, and how far to go. */
 public final class VaryAnswer {
+    private static final String TODAY = "<- today";
     private static final int MOST_LINES = 14;
     private static final int MOST_REASONS = 3;
     private static final double NOUGHT_POINT_ONE = 0.05;
@@ -24,6 +26,7 @@ public final class VaryAnswer {
     private final Asked asked;
     private final VaryRows rows;
     private final Result today;
+    private final HowSure sure;
 
     /**
      * What was asked.
@@ -35,15 +38,20 @@ public final class VaryAnswer {
      */
     public record Asked(String title, List<VariedAxis> axes, StopWhen stopWhen, Scenario scenario) {}
 
-    private VaryAnswer(Asked asked, VaryRows rows, Result today) {
+    private VaryAnswer(Asked asked, VaryRows rows, Result today, HowSure sure) {
         this.asked = asked;
         this.rows = rows;
         this.today = today;
+        this.sure = sure;
     }
 
-    /** The whole answer. */
-    public static Answer of(Asked asked, VaryRows rows, Result today) {
-        VaryAnswer made = new VaryAnswer(asked, rows, today);
+    /**
+     * The whole answer.
+     *
+     * @param sure how sure the differences of the rows from today are, when all rows are kept; null for no ranges
+     */
+    public static Answer of(Asked asked, VaryRows rows, Result today, HowSure sure) {
+        VaryAnswer made = new VaryAnswer(asked, rows, today, sure);
         made.write();
         return made.answer;
     }
@@ -57,9 +65,12 @@ public final class VaryAnswer {
         answer.gap();
         answer.results().section("today").putAll(ResultQuantities.ALL, today);
         Rows table = new Rows(
-                VaryRow.keys(asked.axes().stream().map(VariedAxis::path).toList()));
+                VaryRow.keys(asked.axes().stream().map(VariedAxis::path).toList(), sure != null));
         rows.rows().forEach(row -> table.add(row.cells()));
         answer.rows(table);
+        if (sure != null) {
+            sure.put(answer.results());
+        }
         if (asked.axes().size() == 1) {
             one();
         } else {
@@ -94,6 +105,9 @@ public final class VaryAnswer {
     private void one() {
         VariedAxis axis = asked.axes().get(0);
         answer.table(table(axis));
+        if (sure != null) {
+            howSure(axis);
+        }
         answer.gap();
         lead(axis);
         List<Limit.Passed> passed = limits(axis);
@@ -127,7 +141,9 @@ public final class VaryAnswer {
 
     private Table table(VariedAxis axis) {
         Table table = new Table(2, 2).right(axis.heading());
-        table.right("launch", "height").left("against", "today").right("least", "sink");
+        table.right("launch", "height");
+        table.left(sure == null ? new String[] {"against", "today"} : new String[] {"against", "today,", "9 in 10"});
+        table.right("least", "sink");
         Quantity<Result> place = axis.isCg() ? ResultQuantities.STATIC_MARGIN : ResultQuantities.CG;
         table.right(axis.isCg() ? new String[] {"margin", "%"} : new String[] {"CG", "mm"});
         table.right("lead", "g")
@@ -160,12 +176,17 @@ public final class VaryAnswer {
             told.put(axis.path(), x, 0);
             told.put("apex_height_change_m", difference.amount(), difference.decimals());
             boolean again = difference.amount() * before > 0;
-            cells.add(axis.isToday(x) ? "" : against(difference, again));
+            if (sure == null) {
+                cells.add(axis.isToday(x) ? "" : against(difference, again));
+            } else {
+                told.band("apex_height_change_m", row.likely(ResultQuantities.APEX_HEIGHT), 1);
+                cells.add(axis.isToday(x) ? TODAY : likely(row));
+            }
             before = axis.isToday(x) ? 0 : difference.amount();
             columns.forEach(column -> cells.add(row.text(column)));
             boolean doubted = !row.flew() || Cautions.littleMargin(row);
             told.put("marked", doubted);
-            cells.add((doubted ? DOUBTED : "") + (axis.isToday(x) ? "<- today" : ""));
+            cells.add((doubted ? DOUBTED : "") + (axis.isToday(x) && sure == null ? TODAY : ""));
             table.row(cells);
         }
         if (!written && Double.isFinite(axis.today())) {
@@ -179,10 +200,46 @@ public final class VaryAnswer {
         List<String> cells = new ArrayList<>();
         cells.add(Numbers.shortest(axis.today(), 1));
         cells.add(ResultQuantities.APEX_HEIGHT.text(today));
-        cells.add("");
+        cells.add(sure == null ? "" : TODAY);
         columns.forEach(column -> cells.add(column.text(today)));
-        cells.add((Cautions.littleMargin(today) ? DOUBTED : "") + "<- today");
+        cells.add((Cautions.littleMargin(today) ? DOUBTED : "") + (sure == null ? TODAY : ""));
         return cells;
+    }
+
+    /** A range: with its word where it lies on one side. */
+    private static String likely(VaryRow row) {
+        Quantity<Result> height = ResultQuantities.APEX_HEIGHT;
+        Band likely = row.likely(height);
+        if (Double.isNaN(likely.low())) {
+            return Numbers.NONE;
+        }
+        if (likely.spansZero()) {
+            return Numbers.fixed(likely.low(), height.decimals()) + " to "
+                    + Numbers.fixed(likely.high(), height.decimals());
+        }
+        boolean lower = likely.high() <= 0;
+        String sizes = Numbers.range(lower ? likely.negated() : likely, height.decimals());
+        return sizes + (lower ? " lower" : " higher");
+    }
+
+    /** What the column of ranges means, and why the widest of them is as wide. */
+    private void howSure(VariedAxis axis) {
+        List<VaryRow> all = rows.rows();
+        int widest = 0;
+        for (int i = 0; i < all.size(); i++) {
+            widest = width(all.get(i)) > width(all.get(widest)) ? i : widest;
+        }
+        Fields fields = answer.results().section("widest_range");
+        fields.put(axis.path(), all.get(widest).values().get(0), 0);
+        sure.putReasons(widest + 1, fields);
+        String why = sure.reasons(widest + 1);
+        answer.say("  Against today: m of launch, 9 times in 10; clear where it says lower or higher."
+                + (why.isEmpty() ? "" : " Why so wide: " + why + "."));
+    }
+
+    private static double width(VaryRow row) {
+        Band likely = row.likely(ResultQuantities.APEX_HEIGHT);
+        return likely.high() - likely.low();
     }
 
     /** The difference in words; the number alone where the row above goes the same way. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.sawfly.cli.chart.Figure;
 import org.sawfly.cli.chart.Mark;
 import org.sawfly.cli.chart.VaryFigure;
+import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Difference;
 import org.sawfly.quantity.Direction;
 import org.sawfly.quantity.Numbers;
@@ -40,10 +41,20 @@ final class VaryPicture {
                 ResultQuantities.FIRST_SWING,
                 ResultQuantities.LAUNCH_MARGIN,
                 ResultQuantities.MIN_SINK);
-        return VaryFigure.of(words, titles, families(asked, rows), marks);
+        return VaryFigure.of(words, titles, families(asked, rows, today), marks);
     }
 
-    private static List<VaryFigure.Family> families(VaryAnswer.Asked asked, VaryRows rows) {
+    /** Where the height of a row lies 9 times in 10 when today's is what it is; null where no ranges were drawn. */
+    private static Band likely(VaryRow row, Result today) {
+        if (!row.ranged()) {
+            return null;
+        }
+        double height = ResultQuantities.APEX_HEIGHT.value(today);
+        Band change = row.likely(ResultQuantities.APEX_HEIGHT);
+        return new Band(height + change.low(), height + change.high());
+    }
+
+    private static List<VaryFigure.Family> families(VaryAnswer.Asked asked, VaryRows rows, Result today) {
         Map<String, List<VaryFigure.Row>> byName = new LinkedHashMap<>();
         if (asked.axes().size() > 1) {
             // today's family comes first: it is drawn solid and carries today's numbers
@@ -58,10 +69,13 @@ final class VaryPicture {
                     .add(new VaryFigure.Row(
                             row.values().get(0),
                             row.value(ResultQuantities.APEX_HEIGHT),
-                            null,
+                            asked.axes().size() > 1 ? null : likely(row, today),
                             row.value(ResultQuantities.FIRST_SWING),
                             row.value(ResultQuantities.LAUNCH_MARGIN),
                             row.value(ResultQuantities.MIN_SINK)));
+        }
+        if (asked.axes().size() == 1 && rows.rows().get(0).ranged()) {
+            putToday(asked.axes().get(0), today, byName.get(""));
         }
         List<VaryFigure.Family> families = new ArrayList<>();
         byName.forEach((name, list) -> {
@@ -70,6 +84,25 @@ final class VaryPicture {
             }
         });
         return families;
+    }
+
+    /** Today itself is sure: where it stands between two rows, the band narrows to its height. */
+    private static void putToday(VariedAxis axis, Result today, List<VaryFigure.Row> rows) {
+        for (int i = 1; i < rows.size(); i++) {
+            if (rows.get(i - 1).x() < axis.today() && axis.today() < rows.get(i).x()) {
+                double height = ResultQuantities.APEX_HEIGHT.value(today);
+                rows.add(
+                        i,
+                        new VaryFigure.Row(
+                                axis.today(),
+                                height,
+                                new Band(height, height),
+                                ResultQuantities.FIRST_SWING.value(today),
+                                ResultQuantities.LAUNCH_MARGIN.value(today),
+                                ResultQuantities.MIN_SINK.value(today)));
+                return;
+            }
+        }
     }
 
     private static String name(VariedAxis axis, double value) {

@@ -3,6 +3,7 @@ package org.sawfly.cli.answer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Quantity;
 import org.sawfly.study.Result;
@@ -15,21 +16,22 @@ import org.sawfly.study.Vary;
  * @param values of the varied quantities, in the unit of their keys
  * @param ended how the flight ended, or why there was none
  * @param flew whether it settled
- * @param numbers in the order and units of {@link ResultQuantities#ALL}; NaN for none
+ * @param numbers in the order and units of {@link ResultQuantities#ALL}, then, where ranges are drawn, of
+ *     {@link LikelyCells}; NaN for none
  */
 public record VaryRow(List<Double> values, String ended, boolean flew, double[] numbers) {
     private static final String SETTLED = org.sawfly.flight.Ended.SETTLED.words();
 
-    /** Of a row that was just worked out. */
-    public static VaryRow of(Vary.Row row) {
-        double[] numbers = new double[ResultQuantities.ALL.size()];
+    /** Of a row that was just worked out, with how sure its differences from today are; null for no ranges. */
+    public static VaryRow of(Vary.Row row, HowSure sure) {
+        List<Double> numbers = new ArrayList<>();
         Result result = row.answered().result();
-        for (int i = 0; i < numbers.length; i++) {
-            numbers[i] = result == null
-                    ? Double.NaN
-                    : written(ResultQuantities.ALL.get(i).value(result));
+        ResultQuantities.ALL.forEach(quantity -> numbers.add(result == null ? Double.NaN : quantity.value(result)));
+        if (sure != null) {
+            numbers.addAll(LikelyCells.of(sure, row.index() + 1));
         }
-        return new VaryRow(row.values(), row.answered().ended(), row.answered().flew(), numbers);
+        double[] written = numbers.stream().mapToDouble(VaryRow::written).toArray();
+        return new VaryRow(row.values(), row.answered().ended(), row.answered().flew(), written);
     }
 
     /** As a number reads that was written to a file. */
@@ -37,11 +39,14 @@ public record VaryRow(List<Double> values, String ended, boolean flew, double[] 
         return Double.isFinite(value) ? Double.parseDouble(Numbers.machine(value)) : Double.NaN;
     }
 
-    /** The header line of the CSV for these paths. */
-    public static List<String> keys(List<String> paths) {
+    /** The header line of the CSV for these paths, with ranges or without. */
+    public static List<String> keys(List<String> paths, boolean ranged) {
         List<String> keys = new ArrayList<>(paths);
         keys.add("ended");
         ResultQuantities.ALL.forEach(quantity -> keys.add(quantity.key()));
+        if (ranged) {
+            keys.addAll(LikelyCells.keys());
+        }
         return keys;
     }
 
@@ -53,8 +58,12 @@ public record VaryRow(List<Double> values, String ended, boolean flew, double[] 
         return cells;
     }
 
-    /** A row read back from its line of CSV; null when it is none. */
-    public static VaryRow parse(String line, int varied) {
+    /**
+     * A row read back from its line of CSV; null when it is none.
+     *
+     * @param columns how many the header has
+     */
+    public static VaryRow parse(String line, int varied, int columns) {
         String plain = line.strip();
         String ended = "";
         if (plain.contains("\"")) {
@@ -64,7 +73,7 @@ public record VaryRow(List<Double> values, String ended, boolean flew, double[] 
             plain = plain.substring(0, from) + plain.substring(to + 1);
         }
         String[] cells = plain.split(",", -1);
-        if (cells.length != varied + 1 + ResultQuantities.ALL.size()) {
+        if (cells.length != columns) {
             return null;
         }
         try {
@@ -73,7 +82,7 @@ public record VaryRow(List<Double> values, String ended, boolean flew, double[] 
                 values.add(Double.valueOf(cells[i]));
             }
             String how = ended.isEmpty() ? cells[varied] : ended;
-            double[] numbers = new double[ResultQuantities.ALL.size()];
+            double[] numbers = new double[columns - varied - 1];
             for (int i = 0; i < numbers.length; i++) {
                 String cell = cells[varied + 1 + i];
                 numbers[i] = cell.isEmpty() ? Double.NaN : Double.parseDouble(cell);
@@ -92,6 +101,17 @@ public record VaryRow(List<Double> values, String ended, boolean flew, double[] 
     /** A number as printed. */
     String text(Quantity<Result> quantity) {
         return Numbers.fixed(value(quantity), quantity.decimals());
+    }
+
+    /** Whether ranges were drawn. */
+    boolean ranged() {
+        return numbers.length > ResultQuantities.ALL.size();
+    }
+
+    /** Where a number's difference from today lies 9 times in 10, in its unit. */
+    Band likely(Quantity<Result> quantity) {
+        int at = ResultQuantities.ALL.size() + LikelyCells.lowOf(quantity);
+        return new Band(numbers[at], numbers[at + 1]);
     }
 
     private static int index(Quantity<Result> quantity) {

@@ -14,6 +14,9 @@ final class VaryVerdict {
     /** Heights within so much are flat [m]: what a log shows of launch heights on one evening. */
     private static final double FLAT = Seeing.HEIGHT_M;
 
+    /** A range that ends nearer to today than what is printed is not called clear [m]. */
+    private static final double LEAST = 0.05;
+
     private final Answer answer;
     private final VariedAxis axis;
     private final List<VaryRow> flown;
@@ -42,6 +45,7 @@ final class VaryVerdict {
             answer.verdict("Today already there is little or no margin at launch speed: put the CG forward first.");
         }
         heights();
+        clear();
         stops(passed);
     }
 
@@ -70,6 +74,42 @@ final class VaryVerdict {
             answer.verdict("Highest at " + axis.textWithUnit(highest.values().get(0)) + ", "
                     + Numbers.fixed(spread.amount(), 1) + " m above the lowest.");
         }
+    }
+
+    /** Which rows launch clearly higher or lower than today, where ranges are known. */
+    private void clear() {
+        if (!flown.get(0).ranged()) {
+            return;
+        }
+        List<VaryRow> others =
+                flown.stream().filter(row -> !axis.isToday(row.values().get(0))).toList();
+        List<VaryRow> higher = others.stream()
+                .filter(row -> row.likely(ResultQuantities.APEX_HEIGHT).low() >= LEAST)
+                .toList();
+        List<VaryRow> lower = others.stream()
+                .filter(row -> row.likely(ResultQuantities.APEX_HEIGHT).high() <= -LEAST)
+                .toList();
+        if (higher.isEmpty() && lower.isEmpty()) {
+            answer.verdict("Nowhere is the launch clearly higher or lower than today.");
+        }
+        clear(higher, others, "higher");
+        clear(lower, others, "lower");
+    }
+
+    private void clear(List<VaryRow> clear, List<VaryRow> others, String word) {
+        if (clear.isEmpty()) {
+            return;
+        }
+        int from = others.indexOf(clear.get(0));
+        boolean together = others.indexOf(clear.get(clear.size() - 1)) - from == clear.size() - 1;
+        String first = axis.textWithUnit(clear.get(0).values().get(0));
+        String last = axis.textWithUnit(clear.get(clear.size() - 1).values().get(0));
+        Fields fields = answer.results();
+        fields.put("rows_clearly_" + word, clear.size());
+        String where = clear.size() == 1
+                ? "at " + first
+                : together ? "from " + first + " to " + last : "in " + clear.size() + " of the rows";
+        answer.verdict("Clearly " + word + " than today " + where + ".");
     }
 
     private String what() {

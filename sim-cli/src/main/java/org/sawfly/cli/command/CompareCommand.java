@@ -186,8 +186,10 @@ final class CompareCommand implements Callable<Integer> {
 
     /** The ranges; null for none. */
     private HowSure sure(Question question, Scenario first, Map<String, List<Setting>> all, int threads) {
-        int usual = DrawOptions.slow(first) ? 0 : Draws.USUAL_COUNT;
-        return drawing.draw(question.scenarios(), question.scenarios(), List.copyOf(all.values()), usual, threads);
+        int count = drawing.count(DrawOptions.slow(first) ? 0 : Draws.USUAL_COUNT, all.size());
+        return count == 0
+                ? null
+                : drawing.draw(question.scenarios(), question.scenarios(), List.copyOf(all.values()), count, threads);
     }
 
     /** A closer look at all booms where one is mended or replaced; a cut alone leaves the strength nearly as it is. */

@@ -17,6 +17,7 @@ import picocli.CommandLine.Option;
 final class DrawOptions {
     private static final int LEAST = 20;
     private static final int MOST = 20_000;
+    private static final int MOST_FLIGHTS = 200_000;
 
     @Option(
             names = "--draws",
@@ -36,6 +37,24 @@ final class DrawOptions {
         }
     }
 
+    /**
+     * How many draws.
+     *
+     * @param usual when nobody asked; 0 for none
+     * @param versions that are drawn
+     */
+    int count(int usual, int versions) {
+        int count = draws == null ? usual : draws;
+        long flights = (long) count * versions;
+        if (flights > MOST_FLIGHTS) {
+            throw new CommandException(
+                    Exit.NOT_ACCEPTED,
+                    count + " draws of " + versions + " rows are " + flights + " flights; at most " + MOST_FLIGHTS
+                            + " are accepted. Maybe larger steps, or --draws 0");
+        }
+        return count;
+    }
+
     /** Whether ranges are left out because nobody asked and they would take long. */
     boolean spared(boolean slow) {
         return slow && draws == null;
@@ -52,15 +71,10 @@ final class DrawOptions {
      * @param file that says how uncertain the inputs are
      * @param scenarios makes the scenarios
      * @param versions settings of each, today first
-     * @param usual how many draws when nobody asked; 0 for none
+     * @param count of draws
      * @param threads how many
-     * @return null when no ranges are wanted
      */
-    HowSure draw(ScenarioFile file, Scenarios scenarios, List<List<Setting>> versions, int usual, int threads) {
-        int count = draws == null ? usual : draws;
-        if (count == 0) {
-            return null;
-        }
+    HowSure draw(ScenarioFile file, Scenarios scenarios, List<List<Setting>> versions, int count, int threads) {
         Draws drawn = new Draws(file.uncertainties(versions.get(versions.size() - 1)), count, seed);
         return new HowSure(
                 PairedDraws.run(new Workbench(), scenarios, versions, HowSure.TOLD, drawn, threads, () -> false), seed);

@@ -1,9 +1,11 @@
 package org.sawfly.cli.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.sawfly.cli.answer.HowSure;
 import org.sawfly.cli.answer.OutputFiles;
 import org.sawfly.cli.answer.RowFile;
 import org.sawfly.cli.answer.Rows;
@@ -18,15 +20,18 @@ final class RowRun {
 
     private final Vary study;
     private final VaryRows rows;
+    private final HowSure sure;
     private final OutputOptions output;
     private final Streams streams;
     private final AtomicBoolean stopped = new AtomicBoolean();
     private RowFile csv;
     private VaryRow last;
 
-    RowRun(Vary study, VaryRows rows, OutputOptions output, Streams streams) {
+    /** With how sure the differences from today are; null for no ranges. */
+    RowRun(Vary study, VaryRows rows, HowSure sure, OutputOptions output, Streams streams) {
         this.study = study;
         this.rows = rows;
+        this.sure = sure;
         this.output = output;
         this.streams = streams;
     }
@@ -87,7 +92,7 @@ final class RowRun {
 
     /** Opens the file; returns from which row on there is work to do. */
     private int open(Path target, boolean resume) {
-        String header = Rows.csvLine(VaryRow.keys(study.paths()));
+        String header = Rows.csvLine(keys());
         if (!resume) {
             if (RowFile.canResume(target) && !output.force()) {
                 throw new CommandException(
@@ -105,8 +110,12 @@ final class RowRun {
         return Math.max(0, rows.seen() - 1);
     }
 
+    private List<String> keys() {
+        return VaryRow.keys(study.paths(), sure != null);
+    }
+
     private void takeOver(Path target, String line) {
-        VaryRow row = VaryRow.parse(line, study.paths().size());
+        VaryRow row = VaryRow.parse(line, study.paths().size(), keys().size());
         boolean fits = row != null && rows.seen() < study.rows() && row.values().equals(study.values(rows.seen()));
         if (!fits) {
             throw strange(target);
@@ -116,7 +125,7 @@ final class RowRun {
     }
 
     private void take(Vary.Row row, int from, Progress progress) {
-        VaryRow made = VaryRow.of(row);
+        VaryRow made = VaryRow.of(row, sure);
         if (last != null && row.index() == from) {
             // the last row that was taken over is worked out again: it must be the same
             if (!made.equals(last)) {

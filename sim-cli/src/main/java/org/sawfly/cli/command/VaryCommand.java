@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.sawfly.cli.answer.Answer;
 import org.sawfly.cli.answer.ChangeWords;
+import org.sawfly.cli.answer.HowSure;
 import org.sawfly.cli.answer.VariedAxis;
 import org.sawfly.cli.answer.VaryAnswer;
 import org.sawfly.cli.answer.VaryRows;
@@ -41,6 +42,12 @@ import picocli.CommandLine.Parameters;
 final class VaryCommand implements Callable<Integer> {
     private static final int MOST_AXES = 2;
 
+    /** Rows that have ranges without being asked for. */
+    private static final int MOST_RANGED = 25;
+
+    /** Draws for each of them when nobody says how many. */
+    private static final int DRAWS = 64;
+
     @Parameters(index = "0", paramLabel = "FILE", description = "a glider, or a study that varies something")
     private Path file;
 
@@ -63,6 +70,9 @@ final class VaryCommand implements Callable<Integer> {
     private ChangeOptions changes = new ChangeOptions();
 
     @Mixin
+    private DrawOptions drawing = new DrawOptions();
+
+    @Mixin
     private RunOptions running = new RunOptions();
 
     @Mixin
@@ -81,6 +91,7 @@ final class VaryCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         output.check();
+        drawing.check();
         int threads = running.threads();
         Question question = FileKind.isStudy(file) ? ofStudy() : ofGlider();
         List<Setting> common = changes.all();
@@ -98,12 +109,28 @@ final class VaryCommand implements Callable<Integer> {
                 List.of(Setting.of(axes.get(0).path(), axes.get(0).values().get(0))));
         Result today = bench.answer(scenarios.with(List.of()));
         VaryRows rows = new VaryRows(study.rows());
-        new RowRun(study, rows, output, streams).run(threads, resume);
+        boolean slow = DrawOptions.slow(rule) || varied.size() > 1 || study.rows() > MOST_RANGED;
+        int count = drawing.count(slow ? 0 : DRAWS, study.rows());
+        HowSure sure =
+                count == 0 ? null : drawing.draw(question.scenarios(), scenarios, versions(study), count, threads);
+        new RowRun(study, rows, sure, output, streams).run(threads, resume);
         VaryAnswer.Asked asked = new VaryAnswer.Asked(question.title(), varied, question.stopWhen(), rule);
-        Answer answer = VaryAnswer.of(asked, rows, today);
+        Answer answer = VaryAnswer.of(asked, rows, today, sure);
+        if (drawing.spared(slow)) {
+            answer.warn("no ranges 9 times in 10, since they would take long; --draws 32 gives them");
+        }
         GliderOptions.tell(question.scenarios(), question.throwerNamed(), answer);
         output.deliverWithoutCsvFile(answer, streams);
         return rows.flown() > 0 ? Exit.DONE.code() : Exit.NO_ANSWER.code();
+    }
+
+    /** Today and all rows. */
+    private static List<List<Setting>> versions(Vary study) {
+        List<List<Setting>> versions = new ArrayList<>(List.of(List.of()));
+        for (int i = 0; i < study.rows(); i++) {
+            versions.add(study.settings(i));
+        }
+        return versions;
     }
 
     private Question ofGlider() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.sawfly.cli.Runs;
 import org.sawfly.file.ScenarioFile;
@@ -66,19 +67,15 @@ class CommandAnswersTest {
                 today,
                 List.of(version),
                 Map.of(),
-                draws == 0 ? null : sure(all, draws));
+                draws == 0 ? null : sure(List.of(all), draws));
     }
 
-    private HowSure sure(List<Setting> version, int draws) {
+    private HowSure sure(List<List<Setting>> versions, int draws) {
+        List<List<Setting>> all = new ArrayList<>(List.of(List.of()));
+        all.addAll(versions);
         return new HowSure(
                 PairedDraws.run(
-                        bench,
-                        plover,
-                        List.of(List.of(), version),
-                        HowSure.TOLD,
-                        new Draws(plover.uncertainties(), draws, 3),
-                        2,
-                        () -> false),
+                        bench, plover, all, HowSure.TOLD, new Draws(plover.uncertainties(), draws, 3), 2, () -> false),
                 3);
     }
 
@@ -177,16 +174,28 @@ class CommandAnswersTest {
         TextNumbers.assertAllInJson(varied("ready_to_fly.cg_mm", List.of(62.0, 70.0, 74.0), 69));
     }
 
+    @Test
+    void everyNumberOfASweepWithRangesIsInJson() {
+        TextNumbers.assertAllInJson(varied("ready_to_fly.cg_mm", List.of(64.0, 70.0, 74.0), 69, 20));
+    }
+
     private Answer varied(String path, List<Double> values, double today) {
+        return varied(path, values, today, 0);
+    }
+
+    private Answer varied(String path, List<Double> values, double today, int draws) {
         Axis axis = new Axis(path, values);
         Vary vary = new Vary(bench, plover, List.of(axis));
         VaryRows rows = new VaryRows(vary.rows());
-        vary.run(2, 0, row -> rows.add(VaryRow.of(row)), () -> false);
+        HowSure sure = draws == 0
+                ? null
+                : sure(IntStream.range(0, vary.rows()).mapToObj(vary::settings).toList(), draws);
+        vary.run(2, 0, row -> rows.add(VaryRow.of(row, sure)), () -> false);
         Scenario scenario = plover.with(List.of(Setting.of(path, values.get(0))));
         StopWhen stop = new StopWhen(0.03, Double.NaN, 0.02, Math.toRadians(25));
         VaryAnswer.Asked asked = new VaryAnswer.Asked(
                 "plover", List.of(new VariedAxis(path, values, values.size() + " values", today)), stop, scenario);
-        return VaryAnswer.of(asked, rows, bench.answer(plover.with(List.of())));
+        return VaryAnswer.of(asked, rows, bench.answer(plover.with(List.of())), sure);
     }
 
     @Test
@@ -196,13 +205,16 @@ class CommandAnswersTest {
                 1,
                 0,
                 row -> {
-                    VaryRow made = VaryRow.of(row);
-                    assertThat(VaryRow.parse(Rows.csvLine(made.cells()), 1)).isEqualTo(made);
+                    VaryRow made = VaryRow.of(row, null);
+                    assertThat(VaryRow.parse(
+                                    Rows.csvLine(made.cells()), 1, made.cells().size()))
+                            .isEqualTo(made);
                 },
                 () -> false);
         VaryRow none = new VaryRow(List.of(3.0), "no, \"none\" of it", false, new double[made()]);
-        assertThat(VaryRow.parse(Rows.csvLine(none.cells()), 1)).isEqualTo(none);
-        assertThat(VaryRow.parse("1,settled\n", 1)).isNull();
+        assertThat(VaryRow.parse(Rows.csvLine(none.cells()), 1, none.cells().size()))
+                .isEqualTo(none);
+        assertThat(VaryRow.parse("1,settled\n", 1, none.cells().size())).isNull();
     }
 
     private static int made() {
