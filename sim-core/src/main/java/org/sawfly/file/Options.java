@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.sawfly.aero.ModelChoice;
 import org.sawfly.flight.Flying;
 import org.sawfly.flight.PresetRule;
+import org.sawfly.flight.PushRule;
 import org.sawfly.flight.Steering;
 import org.sawfly.glider.BoomCut;
 import org.sawfly.glider.CgSetting.Means;
@@ -73,14 +74,22 @@ record Options(Cut cut, Keep keep, List<Means> with, PresetRule preset, Flying f
         Axes axes = in.choice("axes", List.of(Axes.values()), Axes.PITCH_YAW, "freedoms of motion that are flown");
         ModelChoice model =
                 in.choice("model", List.of(ModelChoice.values()), ModelChoice.TAIL_VOLUME, "model of the air forces");
-        Steering steering = in.map("pilot", "which controls the pilot moves", pilot -> steering(pilot, axes));
+        PushRule[] push = {PushRule.SAME};
+        Steering steering = in.map("pilot", "when the pilot pushes over, and which controls he moves", pilot -> {
+            push[0] = pilot.choice(
+                    "pushes",
+                    List.of(PushRule.values()),
+                    PushRule.SAME,
+                    "when: the same as ever, or at the best moment for each version");
+            return steering(pilot, axes);
+        });
         if (axes == Axes.ALL && model != ModelChoice.STRIP) {
             in.problem(
                     "axes",
                     "all is not for the fast model: roll after release needs the air forces along the whole span",
                     "model: strip");
         }
-        return new Flying(axes, model, steering);
+        return new Flying(axes, model, steering, push[0]);
     }
 
     private static Steering steering(In in, Axes axes) {

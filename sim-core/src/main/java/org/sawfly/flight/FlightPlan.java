@@ -56,6 +56,12 @@ public record FlightPlan(
         return new FlightPlan(other, launch, releaseSpeed, yawRate, elevator, axes, steering, integrator);
     }
 
+    /** This plan pushed over at another moment. */
+    public FlightPlan withPush(PushOver push) {
+        return new FlightPlan(
+                craft, launch.with(push), releaseSpeed, yawRate, presetElevator, axes, steering, integrator);
+    }
+
     /** This plan with a pilot who moves other controls. */
     public FlightPlan withSteering(Steering other) {
         return new FlightPlan(craft, launch, releaseSpeed, yawRate, presetElevator, axes, other, integrator);

@@ -9,20 +9,21 @@ import org.sawfly.motion.Axes;
  * @param axes freedoms of motion
  * @param model of the air forces; the whole motion after release is only for strips
  * @param steering which controls the pilot moves
+ * @param push when the pilot pushes over
  */
-public record Flying(Axes axes, ModelChoice model, Steering steering) {
+public record Flying(Axes axes, ModelChoice model, Steering steering, PushRule push) {
     /** By the fast model, with all controls. */
     public static Flying fast(Axes axes) {
-        return new Flying(axes, ModelChoice.TAIL_VOLUME, Steering.FULL);
+        return new Flying(axes, ModelChoice.TAIL_VOLUME, Steering.FULL, PushRule.SAME);
     }
 
     /** The same with all controls in the pilot's hands. */
     public Flying steered() {
-        return new Flying(axes, model, Steering.FULL);
+        return new Flying(axes, model, Steering.FULL, push);
     }
 
     /** The same by another model. */
     public Flying by(ModelChoice other) {
-        return new Flying(axes, other, steering);
+        return new Flying(axes, other, steering, push);
     }
 }

@@ -87,6 +87,11 @@ public record Launch(
         return new Launch(name, thrower, preset, climbAngle, pushOver, releasePath, other, doubts);
     }
 
+    /** The same launch pushed over at another moment. */
+    public Launch with(PushOver other) {
+        return new Launch(name, thrower, preset, climbAngle, other, releasePath, weather, doubts);
+    }
+
     /** The same launch with other doubts. */
     public Launch with(LaunchDoubts other) {
         return new Launch(name, thrower, preset, climbAngle, pushOver, releasePath, weather, other);

@@ -42,11 +42,7 @@ public record SoftBoom(double asIs, double asIsBest, double stiff, double stiffB
                 scenario.settings(),
                 air);
         FlightPlan stiff = plan.withCraft(craft, Workbench.presetFrom(craft, craft, plan.launch()));
-        return new SoftBoom(
-                height(plan),
-                height(Workbench.withBestPreset(plan)),
-                height(stiff),
-                height(Workbench.withBestPreset(stiff)));
+        return new SoftBoom(height(plan), height(Best.preset(plan)), height(stiff), height(Best.preset(stiff)));
     }
 
     private static double height(FlightPlan plan) {

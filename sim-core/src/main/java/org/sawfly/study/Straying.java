@@ -28,7 +28,11 @@ public record Straying(BenchError error, Astray perMillimetre, Astray perDegree)
      * @param threads that work
      */
     public static List<Straying> all(Workbench bench, Scenario scenario, int threads) {
-        Flying free = new Flying(Axes.ALL, ModelChoice.STRIP, scenario.flying().steering());
+        Flying free = new Flying(
+                Axes.ALL,
+                ModelChoice.STRIP,
+                scenario.flying().steering(),
+                scenario.flying().push());
         Scenario flown = scenario.flown(free);
         Result result = bench.answer(flown);
         Squareness square = new Squareness(bench, flown, result);

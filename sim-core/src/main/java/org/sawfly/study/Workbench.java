@@ -17,12 +17,12 @@ import org.sawfly.flight.Launch;
 import org.sawfly.flight.NoThrowException;
 import org.sawfly.flight.Outcome;
 import org.sawfly.flight.PresetRule;
+import org.sawfly.flight.PushRule;
 import org.sawfly.flight.Scenario;
 import org.sawfly.flight.ThrowReference;
 import org.sawfly.flight.ThrowSolver;
 import org.sawfly.glider.DesignException;
 import org.sawfly.glider.Glider;
-import org.sawfly.math.Minimum;
 import org.sawfly.motion.Adaptive;
 import org.sawfly.motion.Axes;
 import org.sawfly.motion.NoTrimException;
@@ -38,8 +38,6 @@ import org.sawfly.stability.TailVolumes;
  * tables, today's glider, the thrower worked out once). May be used from several threads; the order of use changes nothing.
  */
 public final class Workbench {
-    private static final double BEST_PRESET_REACH = 0.008;
-
     private final Models models;
     private final Map<CraftKey, Craft> crafts = new ConcurrentHashMap<>();
     private final Map<ThrowKey, ThrowReference> throwsSolved = new ConcurrentHashMap<>();
@@ -204,7 +202,8 @@ public final class Workbench {
                 scenario.axes(),
                 scenario.flying().steering(),
                 Adaptive::usual);
-        return rule == PresetRule.BEST_FOR_EACH ? withBestPreset(plan) : plan;
+        FlightPlan pushed = scenario.flying().push() == PushRule.BEST ? Best.push(plan) : plan;
+        return rule == PresetRule.BEST_FOR_EACH ? Best.preset(pushed) : pushed;
     }
 
     /** Preset angle of a craft, counted in length at the trailing edge from the cruise position of another. */
@@ -213,21 +212,5 @@ public final class Workbench {
                 countedFrom.cruise().elevator(), countedFrom.deflections().elevatorChord());
         double down = cruise - launch.preset().elevatorUp();
         return Deflections.angle(down, craft.deflections().elevatorChord());
-    }
-
-    /** The plan with the elevator preset that gives the greatest settled height. */
-    static FlightPlan withBestPreset(FlightPlan plan) {
-        double chord = plan.craft().deflections().elevatorChord();
-        double cruise = Deflections.deflection(plan.craft().cruise().elevator(), chord);
-        double best = Minimum.between(
-                up -> {
-                    double angle = Deflections.angle(cruise - up, chord);
-                    double height = Flight.fly(plan.withPreset(angle)).settled().height();
-                    return Double.isNaN(height) ? 0 : -height;
-                },
-                -0.5 * BEST_PRESET_REACH,
-                BEST_PRESET_REACH,
-                1e-6);
-        return plan.withPreset(Deflections.angle(cruise - best, chord));
     }
 }

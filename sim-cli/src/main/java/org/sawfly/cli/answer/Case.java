@@ -43,7 +43,7 @@ public record Case(List<Setting> changes, Scenario scenario, Result result) {
         inputs.put("launch", scenario.launch().name());
         inputs.put("changes", changes.stream().map(Setting::toString).toList());
         inputs.put("axes", axes(scenario));
-        inputs.put("preset_rule", ChangeWords.presetFrom(scenario.presetRule()));
+        inputs.put("preset_rule", ChangeWords.rules(scenario));
         inputs.put("model", model(scenario.flying().model()));
         inputs.put("hands_off", handsOff(scenario.flying().steering()));
         weather(inputs);

@@ -3,6 +3,8 @@ package org.sawfly.cli.answer;
 import java.util.ArrayList;
 import java.util.List;
 import org.sawfly.flight.PresetRule;
+import org.sawfly.flight.PushRule;
+import org.sawfly.flight.Scenario;
 import org.sawfly.glider.CgSetting.Means;
 import org.sawfly.glider.RebalanceRule;
 import org.sawfly.study.Setting;
@@ -90,7 +92,12 @@ public final class ChangeWords {
     }
 
     /** What the launch preset is counted from. */
-    public static String presetFrom(PresetRule rule) {
+    public static String rules(Scenario scenario) {
+        String push = scenario.flying().push() == PushRule.BEST ? ", pushed over at the best moment for each" : "";
+        return presetFrom(scenario.presetRule()) + push;
+    }
+
+    private static String presetFrom(PresetRule rule) {
         return switch (rule) {
             case FROM_NEW_CRUISE -> "Preset from new cruise";
             case SAME_SURFACE_POSITION -> "Preset at the same position as today";

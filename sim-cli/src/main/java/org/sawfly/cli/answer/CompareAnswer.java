@@ -3,7 +3,7 @@ package org.sawfly.cli.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.sawfly.flight.PresetRule;
+import org.sawfly.flight.Scenario;
 import org.sawfly.glider.Balance;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.Part;
@@ -37,9 +37,9 @@ public final class CompareAnswer {
      * What was asked.
      *
      * @param title what is compared, in one line
-     * @param preset what the launch preset is counted from
+     * @param first of the versions: what it says of preset and pilot holds for all
      */
-    public record Asked(String title, PresetRule preset) {}
+    public record Asked(String title, Scenario first) {}
 
     private CompareAnswer(Result today, List<Version> versions, Map<String, BoomLook> booms, HowSure sure) {
         this.today = today;
@@ -60,19 +60,19 @@ public final class CompareAnswer {
     public static Answer of(
             Asked asked, Result today, List<Version> versions, Map<String, BoomLook> booms, HowSure sure) {
         CompareAnswer made = new CompareAnswer(today, versions, booms, sure);
-        made.write(asked.title(), asked.preset());
+        made.write(asked.title(), asked.first());
         return made.answer;
     }
 
-    private void write(String title, PresetRule preset) {
+    private void write(String title, Scenario first) {
         Glider glider = today.plan().craft().glider();
         answer.inputs().put("glider", glider.name());
         answer.inputs().put("launch", today.plan().launch().name());
-        answer.inputs().put("preset_rule", ChangeWords.presetFrom(preset));
+        answer.inputs().put("preset_rule", ChangeWords.rules(first));
         answer.sayFlush(title);
         String kept = versions.size() == 1 ? ChangeWords.keeps(versions.get(0).rule()) + " " : "";
-        answer.say(kept + ChangeWords.presetFrom(preset) + "; "
-                + today.plan().launch().name() + " throws.");
+        answer.say(
+                kept + ChangeWords.rules(first) + "; " + today.plan().launch().name() + " throws.");
         answer.gap();
         answer.table(new CompareTable(answer.results(), today, versions, booms, sure).table());
         for (Version version : versions) {

@@ -60,7 +60,7 @@ public final class VaryAnswer {
         inputs();
         answer.sayFlush(asked.title());
         answer.say(ChangeWords.keeps(asked.scenario().rebalance()) + " "
-                + ChangeWords.presetFrom(asked.scenario().presetRule()) + "; "
+                + ChangeWords.rules(asked.scenario()) + "; "
                 + today.plan().launch().name() + " throws.");
         answer.gap();
         answer.results().section("today").putAll(ResultQuantities.ALL, today);
@@ -90,7 +90,7 @@ public final class VaryAnswer {
         Fields inputs = answer.inputs();
         inputs.put("glider", today.plan().craft().glider().name());
         inputs.put("launch", today.plan().launch().name());
-        inputs.put("preset_rule", ChangeWords.presetFrom(asked.scenario().presetRule()));
+        inputs.put("preset_rule", ChangeWords.rules(asked.scenario()));
         for (VariedAxis axis : asked.axes()) {
             Fields one = inputs.item("vary");
             one.put("path", axis.path());

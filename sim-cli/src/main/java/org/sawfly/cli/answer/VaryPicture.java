@@ -34,7 +34,7 @@ final class VaryPicture {
         String foot = today.plan().craft().glider().name() + ", thrown by "
                 + today.plan().launch().name() + "; "
                 + ChangeWords.keeps(asked.scenario().rebalance()) + " "
-                + ChangeWords.presetFrom(asked.scenario().presetRule());
+                + ChangeWords.rules(asked.scenario());
         VaryFigure.Words words = new VaryFigure.Words(title(asked, rows), caption(axis, rows), foot, axis.title());
         VaryFigure.Titles titles = new VaryFigure.Titles(
                 ResultQuantities.APEX_HEIGHT,

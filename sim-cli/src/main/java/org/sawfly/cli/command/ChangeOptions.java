@@ -13,6 +13,7 @@ final class ChangeOptions {
     private static final List<String> MOVERS = List.of("battery", "nose_lead");
     private static final List<String> RULES = List.of("from_new_cruise", "same_surface_position", "best_for_each");
 
+    private static final List<String> PUSHES = List.of("same", "best");
     private static final String BOTH = "both";
     private static final List<String> MODELS = List.of("tail_volume", "strip", BOTH);
     private static final List<String> CONTROLS = List.of("elevator", "rudder", "aileron");
@@ -43,6 +44,12 @@ final class ChangeOptions {
             description = "what the launch preset is counted from: from-new-cruise, same-surface-position or "
                     + "best-for-each")
     private String preset;
+
+    @Option(
+            names = "--pilot",
+            paramLabel = "RULE",
+            description = "when the pilot pushes over: same as ever, or at the best moment for each version")
+    private String pilot;
 
     @Option(
             names = "--axes",
@@ -92,6 +99,9 @@ final class ChangeOptions {
         }
         if (preset != null) {
             rules.add(new Setting("preset", known(preset, RULES, "--preset")));
+        }
+        if (pilot != null) {
+            rules.add(new Setting("pilot.pushes", known(pilot, PUSHES, "--pilot")));
         }
         if (axes != null) {
             rules.add(new Setting("axes", axes()));

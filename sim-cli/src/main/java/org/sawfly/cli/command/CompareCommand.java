@@ -164,7 +164,7 @@ final class CompareCommand implements Callable<Integer> {
         Answer answer = sheet
                 ? sheet(today.result(), versions)
                 : CompareAnswer.of(
-                        new CompareAnswer.Asked(question.title(), first.presetRule()),
+                        new CompareAnswer.Asked(question.title(), first),
                         today.result(),
                         versions,
                         booms(today, versions),

@@ -5,6 +5,7 @@ import org.sawfly.aero.ModelChoice;
 import org.sawfly.cli.answer.HowSure;
 import org.sawfly.file.ScenarioFile;
 import org.sawfly.flight.PresetRule;
+import org.sawfly.flight.PushRule;
 import org.sawfly.flight.Scenario;
 import org.sawfly.study.Draws;
 import org.sawfly.study.PairedDraws;
@@ -62,7 +63,9 @@ final class DrawOptions {
 
     /** Whether one flight of a scenario takes long. */
     static boolean slow(Scenario scenario) {
-        return scenario.flying().model() == ModelChoice.STRIP || scenario.presetRule() == PresetRule.BEST_FOR_EACH;
+        return scenario.flying().model() == ModelChoice.STRIP
+                || scenario.presetRule() == PresetRule.BEST_FOR_EACH
+                || scenario.flying().push() == PushRule.BEST;
     }
 
     /**

@@ -63,7 +63,7 @@ class CommandAnswersTest {
                 Compare.run(bench, plover, java.util.Map.of(label, all)).get(label);
         Version version = new Version(label, changes, scenario.rebalance(), answered, TryFirst.of(bench, scenario));
         return CompareAnswer.of(
-                new CompareAnswer.Asked(ChangeWords.of(changes), scenario.presetRule()),
+                new CompareAnswer.Asked(ChangeWords.of(changes), scenario),
                 today,
                 List.of(version),
                 Map.of(),
