@@ -11,6 +11,7 @@ import org.sawfly.glider.BoomSleeve;
 import org.sawfly.glider.BoomSlot;
 import org.sawfly.glider.BoomWall;
 import org.sawfly.glider.WallStrength;
+import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Unit;
 
 /** Reads how a boom is made and what was done to it besides round holes. */
@@ -30,7 +31,24 @@ final class BoomBuildReader {
                 "old splice",
                 "tubes glued into the boom or cloth laid round it; what they weigh is among the parts",
                 (name, sleeve) -> sleeve(sleeve));
+        if (wall == null && !in.has("wall")) {
+            cautious(in, "tension_MPa", WallStrength.CAUTIOUS.tension());
+            cautious(in, "compression_MPa", WallStrength.CAUTIOUS.compression());
+            cautious(in, "shear_MPa", WallStrength.CAUTIOUS.shear());
+        }
         return new BoomBuild(wall == null ? USUAL : wall, slots, sleeves);
+    }
+
+    /** Lists a strength that is assumed of a wall of which nothing is given. */
+    private static void cautious(In in, String key, double strength) {
+        double usual = Unit.MEGAPASCAL.fromSi(strength);
+        in.reading()
+                .assume(new Assumed(
+                        in.pathOf("wall." + key),
+                        usual,
+                        Band.around(usual, usual / 3),
+                        Unit.MEGAPASCAL,
+                        "strength of the boom's wall: a third of a perfect carbon sheet"));
     }
 
     /** Whatever is not on the boom is refused. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A file of any kind, looked at with all it names.
@@ -12,8 +13,11 @@ import java.util.List;
  * @param name    what it calls itself
  * @param assumed what nobody gave and what stands in for it; of a study that of its glider and launch
  * @param doubts  what is unusual and accepted
+ * @param effects what each assumption may do to the launch height, by path [m]: infinite where it would not fly; empty for
+ *                a launch, which needs a glider for it
  */
-public record FileCheck(String kind, String name, List<Assumed> assumed, List<Problem> doubts) {
+public record FileCheck(
+        String kind, String name, List<Assumed> assumed, List<Problem> doubts, Map<String, Double> effects) {
     /**
      * Reads a file.
      *
@@ -43,42 +47,43 @@ public record FileCheck(String kind, String name, List<Assumed> assumed, List<Pr
         }
         FileCheck check =
                 switch (document.kind()) {
-                    case GLIDER -> {
-                        GliderReader reader = new GliderReader(new TableFiles(), new TrimmedDecalage());
-                        String name = In.read(document.tree(), reading, reader::read)
-                                .glider()
-                                .name();
-                        yield made(
-                                document,
-                                name,
-                                reading.assumed(),
-                                reading.problems().doubts());
-                    }
+                    case GLIDER -> glider(document, reading);
                     case LAUNCH -> {
                         String name = In.read(document.tree(), reading, LaunchReader::read)
                                 .launch()
                                 .name();
-                        yield made(
-                                document,
-                                name,
-                                reading.assumed(),
-                                reading.problems().doubts());
+                        yield made(document, name, reading, Map.of());
                     }
                     case STUDY -> {
                         StudyFile study = StudyFile.of(document);
-                        yield made(
-                                document,
+                        List<Assumed> assumed = study.scenarios().assumed();
+                        yield new FileCheck(
+                                document.kind().key(),
                                 study.name(),
-                                study.scenarios().assumed(),
-                                study.scenarios().doubts());
+                                assumed,
+                                study.scenarios().doubts(),
+                                AssumedEffects.of(study.scenarios(), assumed));
                     }
                 };
         reading.problems().throwIfAny();
         return check;
     }
 
+    private static FileCheck glider(Documents.Document document, Reading reading) {
+        GliderReader reader = new GliderReader(new TableFiles(), new TrimmedDecalage());
+        String name = In.read(document.tree(), reading, reader::read).glider().name();
+        reading.problems().throwIfAny();
+        ScenarioFile thrown = ScenarioFile.open(new Documents(new Problems()), new Reading(), document, null);
+        return made(document, name, reading, AssumedEffects.of(thrown, reading.assumed()));
+    }
+
     private static FileCheck made(
-            Documents.Document document, String name, List<Assumed> assumed, List<Problem> doubts) {
-        return new FileCheck(document.kind().key(), name, assumed, doubts);
+            Documents.Document document, String name, Reading reading, Map<String, Double> effects) {
+        return new FileCheck(
+                document.kind().key(),
+                name,
+                reading.assumed(),
+                reading.problems().doubts(),
+                effects);
     }
 }

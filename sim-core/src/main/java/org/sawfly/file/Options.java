@@ -13,6 +13,8 @@ import org.sawfly.glider.BoomCut;
 import org.sawfly.glider.CgSetting.Means;
 import org.sawfly.glider.RebalanceRule.Keep;
 import org.sawfly.motion.Axes;
+import org.sawfly.quantity.Band;
+import org.sawfly.quantity.Unit;
 
 /**
  * How a study goes about its changes.
@@ -24,6 +26,12 @@ import org.sawfly.motion.Axes;
  * @param flying how it is flown
  */
 record Options(Cut cut, Keep keep, List<Means> with, PresetRule preset, Flying flying) {
+    private static final String JOINT = "joint_g";
+    /** Glue and cloth at a rear cut, and with a sleeve [kg]; common practice, no source. */
+    private static final double REAR_JOINT = 0.5e-3;
+
+    private static final double SLEEVED_JOINT = 2e-3;
+
     /** All keys at the top. */
     static final String[] KEYS = {"cut", "rebalance", "preset", "axes", "model", "pilot"};
 
@@ -70,6 +78,21 @@ record Options(Cut cut, Keep keep, List<Means> with, PresetRule preset, Flying f
         return new Options(cut, keep[0], with, preset, flying(in));
     }
 
+    /** Whether the joint of a cut is given. */
+    static boolean saysJoint(Node.Keys options) {
+        return options.get("cut") instanceof Node.Keys cut && cut.get(JOINT) != null;
+    }
+
+    /** What is assumed of the joint of a cut. */
+    static Assumed usualJoint(Node.Keys options) {
+        boolean elsewhere = options.get("cut") instanceof Node.Keys cut
+                && (cut.get("behind_mm") != null
+                        || cut.get("at") instanceof Node.Scalar at && !at.text().equals("rear_end"));
+        double grams = Unit.GRAM.fromSi(elsewhere ? SLEEVED_JOINT : REAR_JOINT);
+        return new Assumed(
+                "cut." + JOINT, grams, Band.around(grams, 0.6 * grams), Unit.GRAM, "glue and cloth that a cut adds");
+    }
+
     private static Flying flying(In in) {
         Axes axes = in.choice("axes", List.of(Axes.values()), Axes.PITCH_YAW, "freedoms of motion that are flown");
         ModelChoice model =
@@ -111,8 +134,8 @@ record Options(Cut cut, Keep keep, List<Means> with, PresetRule preset, Flying f
         double behind = in.optional("behind_mm", between(0, 3000), 430, "front of the piece cut out of the middle");
         Tail tail = in.choice(
                 "tailplane", List.of(Tail.values()), Tail.MOVES_WITH_FIN, "what the tailplane does at a rear cut");
-        double joint = in.optional(
-                "joint_g", between(0, 50).usually(0, 5), 0.5, "glue, cloth and sleeve that come in addition");
+        double joint =
+                in.optional(JOINT, between(0, 50).usually(0, 5), 0.5, "glue, cloth and sleeve that come in addition");
         if (at == null) {
             at = in.has("behind_mm") ? BoomCut.Where.MIDDLE : BoomCut.Where.REAR_END;
         }
@@ -122,7 +145,7 @@ record Options(Cut cut, Keep keep, List<Means> with, PresetRule preset, Flying f
         if (at != BoomCut.Where.MIDDLE && in.has("behind_mm")) {
             in.problem("behind_mm", "has no meaning with at: " + at.name().toLowerCase(Locale.ROOT), "at: middle");
         }
-        double usualJoint = at == BoomCut.Where.REAR_END ? 0.5e-3 : 2e-3;
+        double usualJoint = at == BoomCut.Where.REAR_END ? REAR_JOINT : SLEEVED_JOINT;
         joint = Double.isNaN(joint) ? usualJoint : joint;
         return new Cut(at, Double.isNaN(behind) ? 0 : -behind, joint, tail == Tail.MOVES_WITH_FIN);
     }

@@ -10,6 +10,7 @@ import org.sawfly.glider.Glider;
 import org.sawfly.glider.Hand;
 import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.RebalanceRule;
+import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Unit;
 import org.sawfly.study.Scenarios;
 import org.sawfly.study.Setting;
@@ -111,6 +112,28 @@ public final class ScenarioFile implements Scenarios {
     /** The same files with a change that all scenarios have. */
     ScenarioFile changed(Change more) {
         return new ScenarioFile(glider, launch, change.and(more), sources, today, sighting);
+    }
+
+    /**
+     * The same files with another number in place of an assumed one; the throw is the one worked out before.
+     *
+     * @param value in the unit of the key
+     * @throws InputException when the files do not take it
+     */
+    ScenarioFile assuming(String path, double value) {
+        Reading reading = new Reading();
+        Place place = Place.whole(path);
+        Node.Keys one = Edit.single(
+                path, new Node.Scalar(place, Node.Kind.NUMBER, Numbers.machine(value)), place, reading.problems());
+        Change sorted = Change.sorted(one);
+        Node.Keys thrown = Edit.over(launch, sorted.launch());
+        Node.Keys tree = Edit.over(glider, sorted.glider());
+        Hand hand =
+                In.read(thrown, reading, LaunchReader::read).launch().thrower().hand();
+        GliderReader.Read read =
+                In.read(withPeg(tree, hand), reading, new GliderReader(sources.tables, sources.cruise)::read);
+        reading.problems().throwIfAny();
+        return new ScenarioFile(tree, thrown, change.and(sorted), sources, read, sighting);
     }
 
     @Override

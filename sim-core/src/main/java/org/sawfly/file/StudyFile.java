@@ -62,6 +62,10 @@ public record StudyFile(
         Documents.Document launch = keys.launch == null
                 ? null
                 : documents.referred(Documents.Kind.LAUNCH, document.path(), keys.launch, in, "launch");
+        List<Node.Keys> cuts = keys.cuts();
+        if (!cuts.isEmpty() && cuts.stream().noneMatch(Options::saysJoint)) {
+            in.reading().assume(Options.usualJoint(cuts.get(0)));
+        }
         ScenarioFile file = ScenarioFile.open(documents, in.reading(), glider, launch);
         if (file == null) {
             return null;
@@ -83,7 +87,25 @@ public record StudyFile(
             Change common,
             List<Varied> varied,
             Map<String, Node.Keys> versions,
-            StopWhen stopWhen) {}
+            StopWhen stopWhen) {
+        /** The options with which the boom is cut, wherever it is; empty when it is not. */
+        List<Node.Keys> cuts() {
+            List<Node.Keys> cuts = new ArrayList<>();
+            boolean varies = varied.stream().anyMatch(one -> one.path().equals("boom.cut_mm"));
+            if (varies || isCut(common)) {
+                cuts.add(common.options());
+            }
+            versions.values().stream()
+                    .map(Change::sorted)
+                    .filter(Keys::isCut)
+                    .forEach(version -> cuts.add(common.and(version).options()));
+            return cuts;
+        }
+
+        private static boolean isCut(Change change) {
+            return change.design().get("boom") instanceof Node.Keys boom && boom.get("cut_mm") != null;
+        }
+    }
 
     /** Asks for all keys; also run on nothing, to describe them. */
     static Keys keys(In in) {

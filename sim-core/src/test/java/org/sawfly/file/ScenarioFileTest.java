@@ -304,6 +304,20 @@ class ScenarioFileTest {
     }
 
     @Test
+    void anAssumptionIsWorthWhatTheGliderDoesWithAnother() {
+        FileCheck check = FileCheck.of(SCENARIOS.resolve("plover-ten-numbers.yaml"));
+        assertThat(check.effects())
+                .hasSameSizeAs(check.assumed())
+                .containsEntry("boom.wall.tension_MPa", 0.0)
+                .hasEntrySatisfying(
+                        "tailplane.decalage_deg",
+                        metres -> assertThat(metres)
+                                .isGreaterThan(0.2)
+                                .isGreaterThan(check.effects().get("parts.receiver.ahead_mm")))
+                .allSatisfy((path, metres) -> assertThat(metres).as(path).isBetween(0.0, 20.0));
+    }
+
+    @Test
     void reportsAllFilesAtOnce() {
         assertThatThrownBy(() -> ScenarioFile.open(Path.of("nowhere.yaml"), Path.of("nothing.yaml")))
                 .isInstanceOfSatisfying(

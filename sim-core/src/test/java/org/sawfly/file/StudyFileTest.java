@@ -154,6 +154,26 @@ class StudyFileTest {
         assertThat(Settings.parse("a.b=[1, 2],c.d={e: 1, f: 2}", "--change")).hasSize(2);
     }
 
+    @Test
+    void theJointOfACutIsListedWhenNobodyGaveIt() throws IOException {
+        String vary = "vary: {boom.cut_mm: {from: 0, to: 40, every: 40}}";
+        assertThat(open(vary).scenarios().assumed())
+                .filteredOn(one -> one.path().equals("cut.joint_g"))
+                .singleElement()
+                .satisfies(one -> assertThat(one.value()).isEqualTo(0.5));
+        assertThat(open(vary + "\ncut: {behind_mm: 430}").scenarios().assumed())
+                .filteredOn(one -> one.path().equals("cut.joint_g"))
+                .singleElement()
+                .satisfies(one -> assertThat(one.value()).isEqualTo(2));
+        String given = vary + "\ncut: {joint_g: 0.5}";
+        String none = "vary: {fin.scale_area: [0.9, 1.1]}";
+        for (String study : List.of(given, none)) {
+            assertThat(open(study).scenarios().assumed())
+                    .extracting(Assumed::path)
+                    .doesNotContain("cut.joint_g");
+        }
+    }
+
     private StudyFile open(String rest) throws IOException {
         Path study = folder.resolve("study.yaml");
         Files.writeString(

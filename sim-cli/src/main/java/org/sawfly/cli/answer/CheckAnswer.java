@@ -18,6 +18,9 @@ public final class CheckAnswer {
     private static final String CHOSEN = "glide_settings";
 
     private static final int SINGLE_COLUMN = 14;
+    /** Assumptions that are shown one to a line. */
+    private static final int MOST_SEEN = 6;
+
     private static final int TRUSTED_LEAST = 3;
     /** What is known of a neutral point without a dive test, either way [mm]; common practice, no source. */
     static final double KNOWN_TO_MM = 3;
@@ -56,80 +59,137 @@ public final class CheckAnswer {
     }
 
     private void assumed() {
-        List<Assumed> all = check.assumed();
+        List<Assumed> all = inOrder();
         String count = answer.results().put("assumed_count", all.size());
         if (all.isEmpty()) {
             answer.lines("Nothing had to be assumed.");
             return;
         }
-        answer.lines("Assumed, because nobody gave it (" + count + "); in brackets where it lies 9 times in 10:");
-        List<String> lines = new ArrayList<>();
+        List<Assumed> first = all.stream().filter(this::isSeen).limit(MOST_SEEN).toList();
+        answer.say("Assumed, because nobody gave it (" + count + "); in brackets where it lies 9 times in 10"
+                + (first.isEmpty() ? ":" : "; what it may do to the launch height, the most first:"));
+        Table most = new Table(2, 2).left().right();
+        List<String> few = new ArrayList<>();
+        List<String> rest = new ArrayList<>();
         for (Assumed one : all) {
-            lines.add(line(one));
-        }
-        if (all.size() <= SINGLE_COLUMN) {
-            Table table = new Table(2, 2).left().left();
-            for (int i = 0; i < all.size(); i++) {
-                table.row(lines.get(i), all.get(i).words());
+            Fields fields = fields(one);
+            if (first.contains(one)) {
+                most.row(value(one) + range(one), effect(one));
+            } else if (all.size() <= SINGLE_COLUMN) {
+                few.add("  " + value(one) + range(one) + ": " + words(one));
+            } else {
+                rest.add(value(one));
             }
-            answer.table(table);
-            return;
+            fields.put("launch_height_m", effectOf(one), 1);
         }
-        Map<String, List<String>> bySection = new LinkedHashMap<>();
-        for (int i = 0; i < lines.size(); i++) {
-            String path = all.get(i).path();
-            String section = path.substring(0, Math.max(0, path.indexOf('.')));
-            String rest = section.isEmpty() ? lines.get(i) : lines.get(i).substring(section.length() + 1);
-            bySection.computeIfAbsent(section, unused -> new ArrayList<>()).add(rest);
+        if (!first.isEmpty()) {
+            answer.table(most);
         }
-        bySection.forEach((section, items) ->
-                answer.say("  " + (section.isEmpty() ? "" : section + ": ") + String.join(", ", items)));
+        few.forEach(answer::say);
+        if (!rest.isEmpty()) {
+            double least = first.isEmpty() ? 0 : Numbers.rounded(effectOf(first.get(first.size() - 1)), 1);
+            answer.say("The others" + (least > 0 ? ", none of which does more" : "") + ": " + bySection(rest) + ".");
+        }
     }
 
-    private String line(Assumed one) {
+    /** What does most to the launch stands first; what nothing is known of keeps the order of the file. */
+    private List<Assumed> inOrder() {
+        return check.assumed().stream()
+                .sorted(Comparator.comparingDouble(one -> -effectOf(one)))
+                .toList();
+    }
+
+    /** What it may do to the launch height [m]; 0 for what is chosen and not measured, and where nothing is known. */
+    private double effectOf(Assumed one) {
+        double effect = check.effects().getOrDefault(one.path(), 0.0);
+        return Double.isNaN(effect) || one.path().startsWith(CHOSEN) ? 0 : effect;
+    }
+
+    private boolean isSeen(Assumed one) {
+        return Numbers.rounded(effectOf(one), 1) > 0 || Double.isInfinite(effectOf(one));
+    }
+
+    private String effect(Assumed one) {
+        double effect = effectOf(one);
+        return Double.isInfinite(effect) ? "may not fly" : Numbers.fixed(effect, 1) + " m";
+    }
+
+    private Fields fields(Assumed one) {
         Fields fields = answer.results().item("assumed");
         fields.put("path", one.path());
         fields.put("words", one.words());
         fields.put("unit", one.unit().words());
         fields.put("value", one.value(), DECIMALS);
-        int decimals = Math.abs(one.value()) >= 1 ? 1 : DECIMALS;
-        return one.path() + " " + Numbers.shortest(one.value(), decimals) + range(fields, one.band(), decimals);
+        fields.put("low", one.band().low(), DECIMALS);
+        fields.put("high", one.band().high(), DECIMALS);
+        return fields;
     }
 
-    private static String range(Fields fields, Band band, int decimals) {
-        fields.put("low", band.low(), DECIMALS);
-        fields.put("high", band.high(), DECIMALS);
+    private static int decimals(Assumed one) {
+        return Math.abs(one.value()) >= 1 ? 1 : DECIMALS;
+    }
+
+    private static String value(Assumed one) {
+        return one.path() + " " + Numbers.shortest(one.value(), decimals(one));
+    }
+
+    private static String range(Assumed one) {
+        Band band = one.band();
         if (!(band.high() > band.low())) {
             return "";
         }
+        int decimals = decimals(one);
         return " (" + Numbers.shortest(band.low(), decimals) + (band.low() < 0 ? " to " : "-")
                 + Numbers.shortest(band.high(), decimals) + ")";
     }
 
-    private void verdict() {
-        List<Assumed> least = check.assumed().stream()
-                .filter(one -> doubt(one) > 0)
-                .sorted(Comparator.comparingDouble(one -> -doubt(one)))
-                .limit(TRUSTED_LEAST)
-                .toList();
-        List<String> words = new ArrayList<>();
-        for (Assumed one : least) {
-            words.add(one.path() + " (" + one.words() + ")");
-        }
-        answer.results().put("trusted_least", least.stream().map(Assumed::path).toList());
-        if (words.isEmpty()) {
-            answer.verdict(
-                    "Everything was measured. What no bench shows stays: how it leaves the hand, the neutral point to"
-                            + " about " + answer.results().put("neutral_point_known_to_mm", KNOWN_TO_MM, 0)
-                            + " mm, and the drag to a tenth.");
-            return;
-        }
-        answer.verdict("Trusted least: " + String.join("; ", words) + ". Measure those first.");
+    /** What it is, as long as it fits beside the number. */
+    private static String words(Assumed one) {
+        return one.words().replaceAll(":.*", "");
     }
 
-    /** Half the range over the value: how little of it is known. */
-    private static double doubt(Assumed one) {
-        double half = 0.5 * (one.band().high() - one.band().low());
-        return one.value() == 0 || one.path().startsWith(CHOSEN) ? 0 : half / Math.abs(one.value());
+    /** "wing: mass_g 114, above_boom_mm 12; boom: ...", each part's keys in braces. */
+    private static String bySection(List<String> values) {
+        Map<String, Map<String, List<String>>> sections = new LinkedHashMap<>();
+        for (String value : values) {
+            String path = value.substring(0, value.lastIndexOf(' '));
+            int first = path.indexOf('.');
+            int last = path.lastIndexOf('.');
+            String section = first < 0 ? "" : path.substring(0, first);
+            String inner = last > first ? path.substring(first + 1, last) : "";
+            sections.computeIfAbsent(section, unused -> new LinkedHashMap<>())
+                    .computeIfAbsent(inner, unused -> new ArrayList<>())
+                    .add(value.substring(last + 1));
+        }
+        List<String> words = new ArrayList<>();
+        sections.forEach((section, inner) -> {
+            List<String> inside = new ArrayList<>();
+            inner.forEach((name, keys) ->
+                    inside.add((name.isEmpty() ? "" : name + " ") + String.join(name.isEmpty() ? ", " : " ", keys)));
+            words.add((section.isEmpty() ? "" : section + ": ") + String.join(", ", inside));
+        });
+        return String.join("; ", words);
+    }
+
+    private void verdict() {
+        List<Assumed> least =
+                inOrder().stream().filter(this::isSeen).limit(TRUSTED_LEAST).toList();
+        answer.results().put("trusted_least", least.stream().map(Assumed::path).toList());
+        if (!least.isEmpty()) {
+            List<String> words = new ArrayList<>();
+            least.forEach(one -> words.add(one.path() + " (" + words(one) + ")"));
+            answer.verdict("Trusted least, by what they may do to the launch: " + String.join("; ", words)
+                    + ". Measure those first.");
+            return;
+        }
+        if (check.effects().isEmpty() && !check.assumed().isEmpty()) {
+            answer.verdict("Which of these matters most, a glider shows: sawfly check with a study that names both.");
+            return;
+        }
+        answer.verdict(
+                "Everything that counts for the launch was measured. What no bench shows stays: how it leaves the hand, the"
+                        + " neutral point to about "
+                        + answer.results().put("neutral_point_known_to_mm", KNOWN_TO_MM, 0)
+                        + " mm, and the drag to a tenth.");
     }
 }
