@@ -25,7 +25,8 @@ record Change(Node.Keys glider, Node.Keys launch, Node.Keys options, Node.Keys d
             "release",
             "air",
             "throw_correction",
-            "throw_uncertain");
+            "throw_uncertain",
+            "throw_scatter");
     private static final List<List<String>> DESIGN = List.of(
             List.of("boom", "cut_mm"),
             List.of("boom", "splice"),

@@ -75,6 +75,7 @@ final class LaunchReader {
         LaunchDoubts doubts = in.map(
                 "throw_correction", "what is other in the throw than was meant; 0 is neutral", LaunchReader::doubts);
         UncertaintyReader.ofThrow(in);
+        ScatterReader.read(in);
         Launch launch = new Launch(
                 name,
                 thrower,

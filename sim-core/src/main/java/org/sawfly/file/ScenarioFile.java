@@ -12,6 +12,7 @@ import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.RebalanceRule;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Unit;
+import org.sawfly.study.Scattered;
 import org.sawfly.study.Scenarios;
 import org.sawfly.study.Setting;
 import org.sawfly.study.Uncertain;
@@ -261,6 +262,11 @@ public final class ScenarioFile implements Scenarios {
         all.putAll(In.read(Edit.over(glider, with.glider()), new Reading(), UncertaintyReader::model));
         all.putAll(In.read(Edit.over(launch, with.launch()), new Reading(), UncertaintyReader::ofThrow));
         return new Uncertainties(all);
+    }
+
+    /** How much throws differ with some settings: standard deviations; NaN for a speed that nobody gave [SI]. */
+    public Map<Scattered, Double> throwScatter(List<Setting> settings) {
+        return In.read(Edit.over(launch, change(settings).launch()), new Reading(), ScatterReader::read);
     }
 
     /** What was seen in flight. */

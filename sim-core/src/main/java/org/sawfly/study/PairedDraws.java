@@ -1,14 +1,13 @@
 package org.sawfly.study;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import org.sawfly.quantity.Quantity;
-import org.sawfly.study.statistics.Sample;
 import org.sawfly.study.statistics.ShareOfVariance;
 
 /**
@@ -18,9 +17,6 @@ import org.sawfly.study.statistics.ShareOfVariance;
 public final class PairedDraws {
     /** Reasons that explain less are not named [1]. */
     private static final double LEAST_SHARE = 0.1;
-
-    /** A reason explains at least so many times what chance gives an input that does nothing. */
-    private static final double MORE_THAN_CHANCE = 1.5;
 
     private final List<Quantity<Result>> catalogue;
     private final int versions;
@@ -124,30 +120,12 @@ public final class PairedDraws {
         return reasons(differences(version, quantity));
     }
 
-    /**
-     * The input that explains most first, then the one that explains most of what is left, and so on: among few points two
-     * inputs may go together by chance, and the weaker one would borrow from the stronger.
-     */
     private List<Reason> reasons(double[] outcome) {
+        Map<Uncertain, double[]> inputs = new EnumMap<>(Uncertain.class);
+        moving.forEach(one -> inputs.put(one, input(one)));
         List<Reason> reasons = new ArrayList<>();
-        List<Uncertain> left = new ArrayList<>(moving);
-        double total = Sample.of(outcome).squares();
-        double[] rest = outcome;
-        double least = Math.max(LEAST_SHARE, MORE_THAN_CHANCE * ShareOfVariance.byChance(count()));
-        while (total > 0 && !left.isEmpty()) {
-            double[] from = rest;
-            Uncertain next = Collections.max(
-                    left, Comparator.comparingDouble((Uncertain one) -> ShareOfVariance.of(input(one), from)));
-            double share =
-                    ShareOfVariance.of(input(next), from) * Sample.of(from).squares() / total;
-            if (share < least) {
-                break;
-            }
-            reasons.add(new Reason(next, share));
-            left.remove(next);
-            rest = ShareOfVariance.without(input(next), from);
-        }
-        reasons.sort(Comparator.comparingDouble(Reason::share).reversed());
+        ShareOfVariance.ranked(inputs, outcome, LEAST_SHARE)
+                .forEach((one, share) -> reasons.add(new Reason(one, share)));
         return reasons;
     }
 

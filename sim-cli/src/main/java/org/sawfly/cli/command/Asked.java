@@ -51,6 +51,11 @@ final class Asked {
         return new Case(changes.changes(), scenario, bench.answer(scenario, log));
     }
 
+    /** How it is gone about, without what is changed. */
+    List<Setting> rules() {
+        return changes.rules();
+    }
+
     /** Tells what was assumed about thrower and files, and writes the answer. */
     void deliver(Answer answer, Streams streams) {
         GliderOptions.tell(file, files.launch() != null, answer);

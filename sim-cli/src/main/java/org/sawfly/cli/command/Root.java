@@ -57,6 +57,7 @@ public final class Root implements Runnable {
         all.put("boom", BoomCommand::new);
         all.put("tolerance", ToleranceCommand::new);
         all.put("tune", TuneCommand::new);
+        all.put("scatter", ScatterCommand::new);
         all.put("swing", SwingCommand::new);
         all.put("verdict", VerdictCommand::new);
         all.put(CARD, CardCommand::new);

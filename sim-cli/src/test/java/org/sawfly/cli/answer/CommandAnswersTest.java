@@ -35,6 +35,7 @@ import org.sawfly.study.SoftBoom;
 import org.sawfly.study.Squareness;
 import org.sawfly.study.StopWhen;
 import org.sawfly.study.Straying;
+import org.sawfly.study.Throws;
 import org.sawfly.study.TryFirst;
 import org.sawfly.study.Tune;
 import org.sawfly.study.Tuned;
@@ -177,6 +178,19 @@ class CommandAnswersTest {
     @Test
     void everyNumberOfASweepWithRangesIsInJson() {
         TextNumbers.assertAllInJson(varied("ready_to_fly.cg_mm", List.of(64.0, 70.0, 74.0), 69, 20));
+    }
+
+    @Test
+    void everyNumberOfManyThrowsIsInJson() {
+        Scenario scenario = plover.with(List.of());
+        Case today = new Case(List.of(), scenario, bench.answer(scenario));
+        List<Setting> forward = List.of(new Setting("ready_to_fly.cg_mm", "62"));
+        Case version = new Case(forward, plover.with(forward), bench.answer(plover.with(forward)));
+        Throws.Drawn drawn = new Throws.Drawn(32, 2, 2);
+        Throws now = Throws.of(today.result(), plover.throwScatter(List.of()), drawn);
+        Throws then = Throws.of(version.result(), now.deviations(), drawn);
+        TextNumbers.assertAllInJson(ScatterAnswer.of(new ScatterAnswer.Asked(today, today, 2, false), now, null));
+        TextNumbers.assertAllInJson(ScatterAnswer.of(new ScatterAnswer.Asked(today, version, 2, false), now, then));
     }
 
     private Answer varied(String path, List<Double> values, double today) {

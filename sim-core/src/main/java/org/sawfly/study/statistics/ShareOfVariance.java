@@ -1,7 +1,10 @@
 package org.sawfly.study.statistics;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /**
  * How much of an outcome's variance one input explains by itself: Sobol's first-order index, from nothing but pairs of
@@ -11,6 +14,9 @@ import java.util.Comparator;
  * {@link #byChance}; points spread as evenly as Sobol's leave less of it in the groups' means.
  */
 public final class ShareOfVariance {
+    /** An input explains at least so many times what chance gives one that does nothing. */
+    private static final double MORE_THAN_CHANCE = 1.5;
+
     private ShareOfVariance() {}
 
     /**
@@ -52,6 +58,38 @@ public final class ShareOfVariance {
             }
         }
         return rest;
+    }
+
+    /**
+     * The input that explains most first, then the one that explains most of what is left, and so on: among few points two
+     * inputs may go together by chance, and the weaker one would borrow from the stronger. Only those that explain more than
+     * chance would.
+     *
+     * @param inputs any numbers, by the same order as the outcome
+     * @param least share that is named
+     * @return shares of the outcome's whole variance, the greatest first
+     */
+    public static <T> Map<T, Double> ranked(Map<T, double[]> inputs, double[] outcome, double least) {
+        Map<T, Double> found = new LinkedHashMap<>();
+        Map<T, double[]> left = new LinkedHashMap<>(inputs);
+        double total = Sample.of(outcome).squares();
+        double enough = Math.max(least, MORE_THAN_CHANCE * byChance(outcome.length));
+        double[] rest = outcome;
+        while (total > 0 && !left.isEmpty()) {
+            double[] from = rest;
+            T next = Collections.max(left.keySet(), Comparator.comparingDouble(one -> of(left.get(one), from)));
+            double share = of(left.get(next), from) * Sample.of(from).squares() / total;
+            if (share < enough) {
+                break;
+            }
+            found.put(next, share);
+            rest = without(left.remove(next), from);
+        }
+        Map<T, Double> sorted = new LinkedHashMap<>();
+        found.entrySet().stream()
+                .sorted(Map.Entry.<T, Double>comparingByValue().reversed())
+                .forEach(one -> sorted.put(one.getKey(), one.getValue()));
+        return sorted;
     }
 
     /** What an input that does nothing seems to explain of so many random pairs, on the average. */
