@@ -93,6 +93,12 @@ public final class ResultQuantities {
     public static final Quantity<Result> SETTLED_HEIGHT = OutcomeQuantities.SETTLED_HEIGHT.of(Result::outcome);
     /** First swing. */
     public static final Quantity<Result> FIRST_SWING = OutcomeQuantities.FIRST_SWING.of(Result::outcome);
+    /** How far it rolls at first. */
+    public static final Quantity<Result> ROLLED = OutcomeQuantities.ROLLED.of(Result::outcome);
+    /** Lean of the climb. */
+    public static final Quantity<Result> SLANT = OutcomeQuantities.SLANT.of(Result::outcome);
+    /** Place of the top, sideways. */
+    public static final Quantity<Result> DRIFT = OutcomeQuantities.DRIFT.of(Result::outcome);
     /** Still-air time in circles. */
     public static final Quantity<Result> STILL_AIR_CIRCLING = OutcomeQuantities.STILL_AIR_CIRCLING.of(Result::outcome);
 

@@ -46,11 +46,16 @@ final class FlySideways {
 
     /** "12 left", for a column. */
     static String letter(Quantity<Outcome> quantity, Outcome outcome) {
-        double shown = quantity.shown(outcome);
+        return letter(quantity, quantity.value(outcome));
+    }
+
+    /** The same of a number in its unit. */
+    static String letter(Quantity<?> quantity, double value) {
+        double shown = Numbers.rounded(value, quantity.decimals());
         if (Double.isNaN(shown)) {
             return Numbers.NONE;
         }
-        return Numbers.fixed(Math.abs(shown), quantity.decimals()) + (shown < 0 ? " left" : " right");
+        return Numbers.fixed(Math.abs(shown), quantity.decimals()) + (shown < 0 ? " left" : shown > 0 ? " right" : "");
     }
 
     /** "12 deg left"; the number's sign goes into the word. */

@@ -104,7 +104,11 @@ public final class VaryAnswer {
 
     private void one() {
         VariedAxis axis = asked.axes().get(0);
-        answer.table(table(axis));
+        VaryColumns columns = new VaryColumns(axis, today.plan().axes());
+        answer.table(table(axis, columns));
+        if (!columns.note().isEmpty()) {
+            answer.say(columns.note());
+        }
         if (sure != null) {
             howSure(axis);
         }
@@ -139,25 +143,12 @@ public final class VaryAnswer {
         }
     }
 
-    private Table table(VariedAxis axis) {
+    private Table table(VariedAxis axis, VaryColumns columns) {
         Table table = new Table(2, 2).right(axis.heading());
         table.right("launch", "height");
         table.left(sure == null ? new String[] {"against", "today"} : new String[] {"against", "today,", "9 in 10"});
-        table.right("least", "sink");
-        Quantity<Result> place = axis.isCg() ? ResultQuantities.STATIC_MARGIN : ResultQuantities.CG;
-        table.right(axis.isCg() ? new String[] {"margin", "%"} : new String[] {"CG", "mm"});
-        table.right("lead", "g")
-                .right("launch", "margin", "%")
-                .right("fin", "volume")
-                .right("first", "swing");
+        columns.addTo(table);
         table.left("");
-        List<Quantity<Result>> columns = List.of(
-                ResultQuantities.MIN_SINK,
-                place,
-                ResultQuantities.NOSE_LEAD,
-                ResultQuantities.LAUNCH_MARGIN,
-                ResultQuantities.TAIL_VOLUME_V,
-                ResultQuantities.FIRST_SWING);
         List<VaryRow> shown = shown(axis);
         boolean among = shown.stream().anyMatch(row -> axis.isToday(row.values().get(0)));
         double before = 0;
@@ -183,7 +174,7 @@ public final class VaryAnswer {
                 cells.add(axis.isToday(x) ? TODAY : likely(row));
             }
             before = axis.isToday(x) ? 0 : difference.amount();
-            columns.forEach(column -> cells.add(row.text(column)));
+            cells.addAll(columns.cells(row));
             boolean doubted = !row.flew() || Cautions.littleMargin(row);
             told.put("marked", doubted);
             cells.add((doubted ? DOUBTED : "") + (axis.isToday(x) && sure == null ? TODAY : ""));
@@ -196,12 +187,12 @@ public final class VaryAnswer {
     }
 
     /** Today's line where no row has today's value. */
-    private List<String> todayCells(VariedAxis axis, List<Quantity<Result>> columns) {
+    private List<String> todayCells(VariedAxis axis, VaryColumns columns) {
         List<String> cells = new ArrayList<>();
         cells.add(Numbers.shortest(axis.today(), 1));
         cells.add(ResultQuantities.APEX_HEIGHT.text(today));
         cells.add(sure == null ? "" : TODAY);
-        columns.forEach(column -> cells.add(column.text(today)));
+        cells.addAll(columns.cells(today));
         cells.add((Cautions.littleMargin(today) ? DOUBTED : "") + (sure == null ? TODAY : ""));
         return cells;
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.sawfly.cli.chart.Figure;
 import org.sawfly.cli.chart.Mark;
 import org.sawfly.cli.chart.VaryFigure;
+import org.sawfly.motion.Axes;
 import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Difference;
 import org.sawfly.quantity.Direction;
@@ -40,7 +41,8 @@ final class VaryPicture {
                 ResultQuantities.APEX_HEIGHT,
                 ResultQuantities.FIRST_SWING,
                 ResultQuantities.LAUNCH_MARGIN,
-                ResultQuantities.MIN_SINK);
+                leans(today) ? ResultQuantities.SLANT : ResultQuantities.MIN_SINK,
+                leans(today));
         return VaryFigure.of(words, titles, families(asked, rows, today), marks);
     }
 
@@ -72,7 +74,7 @@ final class VaryPicture {
                             asked.axes().size() > 1 ? null : likely(row, today),
                             row.value(ResultQuantities.FIRST_SWING),
                             row.value(ResultQuantities.LAUNCH_MARGIN),
-                            row.value(ResultQuantities.MIN_SINK)));
+                            row.value(leans(today) ? ResultQuantities.SLANT : ResultQuantities.MIN_SINK)));
         }
         if (asked.axes().size() == 1 && rows.rows().get(0).ranged()) {
             putToday(asked.axes().get(0), today, byName.get(""));
@@ -99,10 +101,15 @@ final class VaryPicture {
                                 new Band(height, height),
                                 ResultQuantities.FIRST_SWING.value(today),
                                 ResultQuantities.LAUNCH_MARGIN.value(today),
-                                ResultQuantities.MIN_SINK.value(today)));
+                                (leans(today) ? ResultQuantities.SLANT : ResultQuantities.MIN_SINK).value(today)));
                 return;
             }
         }
+    }
+
+    /** Whether the glider is free to roll, so that the climb may lean. */
+    private static boolean leans(Result today) {
+        return today.plan().axes() == Axes.ALL;
     }
 
     private static String name(VariedAxis axis, double value) {

@@ -10,7 +10,7 @@ import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Quantity;
 
 /**
- * "How far?": launch height, first swing, margin and least sink over a varied quantity, panels over one axis. The height
+ * "How far?": launch height, first swing, margin and least sink, or lean of the climb, over a varied quantity, panels over one axis. The height
  * axis is never narrower than 8 m, so that 0.3 m looks like 0.3 m, and carries the thrower's own scatter as a band.
  */
 public final class VaryFigure {
@@ -18,6 +18,7 @@ public final class VaryFigure {
     private static final double SWING_RANGE = 20;
     private static final double MARGIN_RANGE = 6;
     private static final double SINK_RANGE = 0.2;
+    private static final double LEAN_RANGE = 20;
     private static final double ALIKE = 0.01;
     private static final int MOST_NAMES = 12;
     private static final int RULER_TICKS = 20;
@@ -32,9 +33,9 @@ public final class VaryFigure {
      * @param likely likely range of the height against today's; null for none
      * @param swing first swing of the nose
      * @param margin margin at launch speed
-     * @param sink least sink
+     * @param last least sink, or lean of the climb to the right
      */
-    public record Row(double x, double height, Band likely, double swing, double margin, double sink) {}
+    public record Row(double x, double height, Band likely, double swing, double margin, double last) {}
 
     /**
      * The rows of one value of a second varied quantity.
@@ -50,9 +51,10 @@ public final class VaryFigure {
      * @param height launch height
      * @param swing first swing
      * @param margin margin at launch speed
-     * @param sink least sink
+     * @param last least sink, or lean of the climb
+     * @param leans whether it is the lean
      */
-    public record Titles(Quantity<?> height, Quantity<?> swing, Quantity<?> margin, Quantity<?> sink) {}
+    public record Titles(Quantity<?> height, Quantity<?> swing, Quantity<?> margin, Quantity<?> last, boolean leans) {}
 
     /**
      * What is marked.
@@ -89,12 +91,14 @@ public final class VaryFigure {
         margin.add(flag(titles.margin(), families, marks, Row::margin, Hue.MARGIN));
         Axis marginAxis = fromNought(titles.margin(), MARGIN_RANGE, values(rows, Row::margin));
         panels.add(panel(x, marginAxis, families, Row::margin, Hue.MARGIN, margin));
-        Axis sinkAxis = Axis.low(titles.sink(), SINK_RANGE, values(rows, Row::sink))
-                .down()
-                .words("", "sinks faster");
-        List<Mark> sink = uprights(marks, false);
-        sink.add(flag(titles.sink(), families, marks, Row::sink, Hue.SINK));
-        panels.add(panel(x, sinkAxis, families, Row::sink, Hue.SINK, sink));
+        Hue hue = titles.leans() ? Hue.ELEVATOR : Hue.SINK;
+        List<Mark> last = uprights(marks, false);
+        double today = at(families, marks.today(), Row::last);
+        String side = !titles.leans() ? "" : today < 0 ? " left" : " right";
+        String number = Numbers.fixed(
+                titles.leans() ? Math.abs(today) : today, titles.last().decimals());
+        last.add(new Mark.Flag(marks.today(), today, number + side, hue));
+        panels.add(panel(x, lastAxis(titles, values(rows, Row::last)), families, Row::last, hue, last));
         return new Figure(words.title(), words.caption(), words.foot(), panels);
     }
 
@@ -219,6 +223,14 @@ public final class VaryFigure {
                 .map(upright -> labelled ? upright : new Mark.Upright(upright.x(), ""))
                 .forEach(all::add);
         return all;
+    }
+
+    private static Axis lastAxis(Titles titles, double[] values) {
+        if (!titles.leans()) {
+            return Axis.low(titles.last(), SINK_RANGE, values).down().words("", "sinks faster");
+        }
+        double[] all = Arrays.copyOf(values, values.length + 1);
+        return Axis.around("lean of the climb, deg", LEAN_RANGE, all).words("left", "right");
     }
 
     private static Axis fromNought(Quantity<?> quantity, double leastHigh, double[] values) {

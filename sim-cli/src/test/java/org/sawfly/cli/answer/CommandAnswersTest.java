@@ -29,6 +29,7 @@ import org.sawfly.study.Optimiser;
 import org.sawfly.study.PairedDraws;
 import org.sawfly.study.Result;
 import org.sawfly.study.ResultQuantities;
+import org.sawfly.study.Scenarios;
 import org.sawfly.study.Sensitivity;
 import org.sawfly.study.Setting;
 import org.sawfly.study.SoftBoom;
@@ -191,6 +192,28 @@ class CommandAnswersTest {
         Throws then = Throws.of(version.result(), now.deviations(), drawn);
         TextNumbers.assertAllInJson(ScatterAnswer.of(new ScatterAnswer.Asked(today, today, 2, false), now, null));
         TextNumbers.assertAllInJson(ScatterAnswer.of(new ScatterAnswer.Asked(today, version, 2, false), now, then));
+    }
+
+    @Test
+    void aSweepFreeToRollSaysWhereTheLaunchGoes() {
+        List<Setting> free = List.of(new Setting("axes", "all"), new Setting("model", "strip"));
+        Scenarios scenarios = settings -> {
+            List<Setting> all = new ArrayList<>(free);
+            all.addAll(settings);
+            return plover.with(all);
+        };
+        List<Double> values = List.of(0.8, 1.0, 1.2);
+        Vary vary = new Vary(bench, scenarios, List.of(new Axis("fin.scale_area", values)));
+        VaryRows rows = new VaryRows(vary.rows());
+        vary.run(2, 0, row -> rows.add(VaryRow.of(row, null)), () -> false);
+        VaryAnswer.Asked asked = new VaryAnswer.Asked(
+                "plover",
+                List.of(new VariedAxis("fin.scale_area", values, "3 values", 1)),
+                StopWhen.NEVER,
+                scenarios.with(List.of()));
+        Answer answer = VaryAnswer.of(asked, rows, bench.answer(scenarios.with(List.of())), null);
+        TextNumbers.assertAllInJson(answer);
+        assertThat(TextNumbers.textWithoutCautions(answer)).contains("leans", " L ", "to the left");
     }
 
     private Answer varied(String path, List<Double> values, double today) {

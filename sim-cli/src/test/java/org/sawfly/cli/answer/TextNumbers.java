@@ -43,7 +43,7 @@ public final class TextNumbers {
         return missing;
     }
 
-    private static String textWithoutCautions(Answer answer) {
+    static String textWithoutCautions(Answer answer) {
         StringBuilder text = new StringBuilder();
         answer.blocks()
                 .forEach(block -> text.append(String.join("\n", block.lines())).append('\n'));

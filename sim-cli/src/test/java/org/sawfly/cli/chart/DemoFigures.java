@@ -31,7 +31,7 @@ final class DemoFigures {
                                 + "its usual range at 97 mm.",
                         FOOT,
                         "mm off the boom, rear end"),
-                new VaryFigure.Titles(HEIGHT, SWING, MARGIN, SINK),
+                new VaryFigure.Titles(HEIGHT, SWING, MARGIN, SINK, false),
                 List.of(new VaryFigure.Family("", cutRows(1))),
                 new VaryFigure.Marks(0, 2, 25, 2, List.of(new Mark.Upright(97, "fin, 97 mm"))));
     }
@@ -43,7 +43,7 @@ final class DemoFigures {
                         "Every line is one fin. The margin is kept with nose lead.",
                         FOOT,
                         "mm off the boom, rear end"),
-                new VaryFigure.Titles(HEIGHT, SWING, MARGIN, SINK),
+                new VaryFigure.Titles(HEIGHT, SWING, MARGIN, SINK, false),
                 List.of(
                         new VaryFigure.Family("fin as it is", cutRows(1)),
                         new VaryFigure.Family("fin 25 % smaller", cutRows(0.75)),
@@ -65,7 +65,7 @@ final class DemoFigures {
                         "Behind 72 mm the bending of the boom has eaten the margin at launch speed.",
                         FOOT,
                         "CG behind the leading edge, mm"),
-                new VaryFigure.Titles(HEIGHT, SWING, MARGIN, SINK),
+                new VaryFigure.Titles(HEIGHT, SWING, MARGIN, SINK, false),
                 List.of(new VaryFigure.Family("", rows)),
                 new VaryFigure.Marks(69, 2, 25, 0, List.of(new Mark.Upright(72.3, "margin gone, 72 mm"))));
     }

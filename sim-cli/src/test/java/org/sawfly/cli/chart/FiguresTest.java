@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class FiguresTest {
     private static final VaryFigure.Words WORDS = new VaryFigure.Words("title", "caption", "foot", "mm off");
     private static final VaryFigure.Titles TITLES =
-            new VaryFigure.Titles(DemoFigures.HEIGHT, DemoFigures.SWING, DemoFigures.MARGIN, DemoFigures.SINK);
+            new VaryFigure.Titles(DemoFigures.HEIGHT, DemoFigures.SWING, DemoFigures.MARGIN, DemoFigures.SINK, false);
 
     private static Figure vary(double today, VaryFigure.Row... rows) {
         return VaryFigure.of(
