@@ -77,7 +77,8 @@ class ReadmeTest {
                 .toArray(String[]::new);
         for (int i = 0; i < args.length; i++) {
             args[i] = args[i].startsWith("scenarios/") ? ROOT.resolve(args[i]).toString() : args[i];
-            boolean written = i > 0 && WRITING.contains(args[i - 1]) || i > 1 && args[i - 2].equals("--write");
+            int back = args[0].equals("calibrate") ? 1 : 2;
+            boolean written = i > 0 && WRITING.contains(args[i - 1]) || i >= back && args[i - back].equals("--write");
             args[i] = written ? folder.resolve(args[i]).toString() : args[i];
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();

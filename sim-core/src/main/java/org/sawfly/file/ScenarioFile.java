@@ -213,6 +213,16 @@ public final class ScenarioFile implements Scenarios {
         return all;
     }
 
+    /**
+     * The launch with other values as a file of its own.
+     *
+     * @param settings of the launch
+     * @param name what it is to be called
+     */
+    public String writtenLaunch(List<Setting> settings, String name) {
+        return LaunchWriter.write(Edit.over(launch, change(settings).launch()), name);
+    }
+
     /** What today's file has at a path, as a number in the unit of the key; NaN when nothing of the kind stands there. */
     public double valueToday(String path) {
         return switch (path) {

@@ -59,6 +59,7 @@ public final class Root implements Runnable {
         all.put("tune", TuneCommand::new);
         all.put("scatter", ScatterCommand::new);
         all.put("swing", SwingCommand::new);
+        all.put("calibrate", CalibrateCommand::new);
         all.put("verdict", VerdictCommand::new);
         all.put(CARD, CardCommand::new);
         all.put("cautions", CautionsCommand::line);

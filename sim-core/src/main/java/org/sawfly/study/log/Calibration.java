@@ -19,8 +19,8 @@ public final class Calibration {
     static final double AFTER_TOP = 1;
     /** Height of the glider in the hand before the throw [m], and how far that may be off; common practice, no source. */
     static final double IN_HAND = 1.2, IN_HAND_DEVIATION = 0.3;
-    /** A launch with a longer hole in it is not used [s]. */
-    private static final double LONGEST_GAP = 1;
+    /** More throws say little more and take long. */
+    static final int MOST_THROWS = 60;
 
     private static final int LEAST_SAMPLES = 4;
 
@@ -39,22 +39,27 @@ public final class Calibration {
     public Calibrated fit(List<HeightLog> logs) {
         List<Piece> pieces = new ArrayList<>();
         List<String> skipped = new ArrayList<>();
+        int beyond = 0;
         for (HeightLog log : logs) {
-            List<Launch> launches = new LaunchFinder(log).find();
+            List<LoggedLaunch> launches = LoggedLaunch.of(log);
             if (launches.isEmpty()) {
                 skipped.add(log.name() + ": no throw in it");
             }
-            for (Launch launch : launches) {
-                String where = log.name() + " at " + Math.round(launch.release()) + " s: ";
-                Piece piece = Piece.of(log, launch);
-                if (launch.gap() > LONGEST_GAP) {
-                    skipped.add(where + "samples are missing in the climb");
+            for (LoggedLaunch launch : launches) {
+                Piece piece = Piece.of(launch);
+                if (Double.isNaN(launch.height())) {
+                    skipped.add(launch.place() + ": samples are missing in the climb");
                 } else if (piece.times().length < LEAST_SAMPLES) {
-                    skipped.add(where + "too few samples");
+                    skipped.add(launch.place() + ": too few samples");
+                } else if (pieces.size() == MOST_THROWS) {
+                    beyond++;
                 } else {
                     pieces.add(piece);
                 }
             }
+        }
+        if (beyond > 0) {
+            skipped.add(beyond + " more throws are left out: " + MOST_THROWS + " say enough");
         }
         if (pieces.isEmpty()) {
             throw new NoFitException("no throw can be used. " + String.join("; ", skipped));
@@ -65,12 +70,14 @@ public final class Calibration {
     /**
      * The samples of one launch that are used.
      *
-     * @param launch
+     * @param logged as found
      * @param times [s]
      * @param heights above the ground [m]
      */
-    record Piece(Launch launch, double[] times, double[] heights) {
-        static Piece of(HeightLog log, Launch launch) {
+    record Piece(LoggedLaunch logged, double[] times, double[] heights) {
+        static Piece of(LoggedLaunch logged) {
+            HeightLog log = logged.log();
+            Launch launch = logged.launch();
             int from = log.from(launch.release() + IGNORED);
             int to = log.from(Math.min(launch.end(), launch.topTime() + AFTER_TOP));
             int count = Math.max(0, to - from);
@@ -80,11 +87,12 @@ public final class Calibration {
                 times[i] = log.times()[from + i];
                 heights[i] = log.heights()[from + i] - launch.ground() + IN_HAND;
             }
-            return new Piece(launch, times, heights);
+            return new Piece(logged, times, heights);
         }
 
         /** A release speed to begin with: the one that reaches the top seen with the drag as it is [m/s]. */
         double firstSpeed(ThrowModel model) {
+            Launch launch = logged.launch();
             double top = launch.top() - launch.ground() + IN_HAND;
             double after = launch.topTime() - launch.release();
             double[] off = new double[model.held().size()];

@@ -25,8 +25,14 @@ import org.sawfly.study.Workbench;
  * more drag or less speed would, and is over before a log can be trusted. For one thread: keeps the last glider made.
  */
 public final class FlightModel implements ThrowModel {
-    private static final List<Uncertain> PILOT =
-            List.of(Uncertain.NOSE_OUT, Uncertain.CLIMB, Uncertain.PRESET, Uncertain.PUSH_OVER, Uncertain.TIMING);
+    /** What is held, in the order of {@link #held()}. */
+    public static final List<Uncertain> HELD = List.of(
+            Uncertain.RELEASE_RATE,
+            Uncertain.NOSE_OUT,
+            Uncertain.CLIMB,
+            Uncertain.PRESET,
+            Uncertain.PUSH_OVER,
+            Uncertain.TIMING);
 
     private final Models models;
     private final Scenario scenario;
@@ -47,11 +53,11 @@ public final class FlightModel implements ThrowModel {
         this.models = bench.models();
         this.scenario = scenario;
         this.plan = result.plan();
-        List<Held> all = new java.util.ArrayList<>();
-        all.add(new Held(
-                Uncertain.RELEASE_RATE.words(), plan.yawRate() * uncertainties.deviation(Uncertain.RELEASE_RATE)));
-        PILOT.forEach(one -> all.add(new Held(one.words(), uncertainties.deviation(one))));
-        this.held = List.copyOf(all);
+        this.held = HELD.stream()
+                .map(one -> new Held(
+                        one.words(),
+                        uncertainties.deviation(one) * (one == Uncertain.RELEASE_RATE ? plan.yawRate() : 1)))
+                .toList();
     }
 
     @Override

@@ -90,9 +90,10 @@ final class LeastSquaresFit {
                 residuals.add(new double[] {time - at[v + 1], off[row++]});
             }
             Estimate speed = new Estimate(at[v], Math.sqrt(spread[v][v]), Math.sqrt(held[v][v]), freedoms, false);
-            fitted.add(new Calibrated.Thrown(piece.launch(), at[v + 1], speed, residuals));
+            fitted.add(new Calibrated.Thrown(piece.logged(), at[v + 1], speed, residuals));
         }
-        return new Calibrated(factor, fitted, correlation(spread, held), noise, List.copyOf(skipped));
+        return new Calibrated(
+                factor, meanSpeed(at, spread, held), fitted, correlation(spread, held), noise, List.copyOf(skipped));
     }
 
     /** Standard deviation of the samples about the flights [m]. */
@@ -109,7 +110,7 @@ final class LeastSquaresFit {
         double[] start = new double[unknowns];
         for (int i = 0; i < pieces.size(); i++) {
             start[1 + 2 * i] = pieces.get(i).firstSpeed(model);
-            start[2 + 2 * i] = pieces.get(i).launch().release();
+            start[2 + 2 * i] = pieces.get(i).logged().launch().release();
         }
         return start;
     }
@@ -211,17 +212,32 @@ final class LeastSquaresFit {
         return inverse.multiply(jacobian.transposeMultiply(effect)).scalarMultiply(-1);
     }
 
-    private double correlation(double[][] spread, double[][] held) {
-        int n = pieces.size();
-        double with = 0;
-        double square = 0;
-        for (int i = 0; i < n; i++) {
-            with += (spread[0][1 + 2 * i] + held[0][1 + 2 * i]) / n;
-            for (int k = 0; k < n; k++) {
-                square += (spread[1 + 2 * i][1 + 2 * k] + held[1 + 2 * i][1 + 2 * k]) / ((double) n * n);
+    private Estimate meanSpeed(double[] at, double[][] spread, double[][] held) {
+        double mean = 0;
+        for (int v = 1; v < unknowns; v += 2) {
+            mean += at[v] / pieces.size();
+        }
+        return new Estimate(mean, Math.sqrt(ofMeanSpeed(spread)), Math.sqrt(ofMeanSpeed(held)), rows - unknowns, false);
+    }
+
+    /** Variance of the mean release speed by a matrix of covariances. */
+    private double ofMeanSpeed(double[][] covariance) {
+        double n = pieces.size();
+        double sum = 0;
+        for (int i = 1; i < unknowns; i += 2) {
+            for (int k = 1; k < unknowns; k += 2) {
+                sum += covariance[i][k] / (n * n);
             }
         }
-        return with / Math.sqrt(square * (spread[0][0] + held[0][0]));
+        return sum;
+    }
+
+    private double correlation(double[][] spread, double[][] held) {
+        double with = 0;
+        for (int v = 1; v < unknowns; v += 2) {
+            with += (spread[0][v] + held[0][v]) / pieces.size();
+        }
+        return with / Math.sqrt((ofMeanSpeed(spread) + ofMeanSpeed(held)) * (spread[0][0] + held[0][0]));
     }
 
     private double[] nothing() {

@@ -17,7 +17,7 @@ import org.hipparchus.linear.QRDecomposition;
  */
 public record LoggedLaunch(HeightLog log, Launch launch, double height, double wind) {
     /** Launches with a longer hole in the climb are not used [s]. */
-    static final double LONGEST_GAP = 1;
+    private static final double LONGEST_GAP = 1;
 
     /** Samples so near to the highest one are looked at to find the top [s]. */
     private static final double NEAR_TOP = 0.75;

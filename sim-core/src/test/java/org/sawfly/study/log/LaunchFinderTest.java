@@ -10,6 +10,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.sawfly.quantity.Band;
 
 class LaunchFinderTest {
     /** Up in 3 s to 40 m, then level; the glide and the landing come from the maker of logs. */
@@ -74,7 +75,7 @@ class LaunchFinderTest {
         GlideSink sink = GlideSink.of(log, new LaunchFinder(log).find().get(0));
         assertThat(sink.sink()).isCloseTo(0.31, within(1e-9));
         assertThat(sink.calm()).isTrue();
-        assertThat(sink.pieces()).isEqualTo(7);
+        assertThat(sink.pieces()).isEqualTo(6);
         assertThat(sink.likely().contains(0.31)).isTrue();
     }
 
@@ -84,6 +85,25 @@ class LaunchFinderTest {
         GlideSink brief = GlideSink.of(log, new LaunchFinder(log).find().get(0));
         assertThat(brief.sink()).isNaN();
         assertThat(brief.calm()).isFalse();
+    }
+
+    /** Student's t at 95 % with two freedoms is 2.9200 (tables, as in StudentTTest). */
+    @Test
+    void severalGlidesDifferByTheAirTheyMet() {
+        GlideSink none = GlideSink.of(List.of());
+        assertThat(none.sink()).isNaN();
+        GlideSink restless = glide(0.9, 0.5);
+        assertThat(GlideSink.of(List.of(none, restless)).sink()).isNaN();
+        GlideSink one = glide(0.3, 0.05);
+        assertThat(GlideSink.of(List.of(one, restless, none)).likely()).isEqualTo(one.likely());
+        GlideSink three = GlideSink.of(List.of(one, glide(0.36, 0.05), restless, glide(0.33, 0.05)));
+        assertThat(three.sink()).isCloseTo(0.33, within(1e-12));
+        assertThat(three.pieces()).isEqualTo(3);
+        assertThat(three.likely().high() - 0.33).isCloseTo(2.9200 * 0.03 / Math.sqrt(3), within(1e-5));
+    }
+
+    private static GlideSink glide(double sink, double unrest) {
+        return new GlideSink(sink, Band.around(sink, 0.02), unrest, 4);
     }
 
     @Test

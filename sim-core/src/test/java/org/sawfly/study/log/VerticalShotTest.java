@@ -3,8 +3,10 @@ package org.sawfly.study.log;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.sawfly.aero.AeroEvaluator;
@@ -108,6 +110,17 @@ class VerticalShotTest {
         assertThat(found.throwsFitted().get(0).speed().value()).isCloseTo(speed, within(0.005 * speed));
     }
 
+    @Test
+    void ofVeryManyThrowsTheFirstAreEnough() {
+        DoubleUnaryOperator[] shots = new DoubleUnaryOperator[Calibration.MOST_THROWS + 2];
+        Arrays.fill(shots, onPaper(30, 0.004));
+        Calibrated found =
+                new Calibration(new Shot()).fit(List.of(MadeLog.of(shots, Calibration.IN_HAND, 5, 0, 0, null)));
+        assertThat(found.throwsFitted()).hasSize(Calibration.MOST_THROWS);
+        assertThat(found.skipped()).containsExactly("2 more throws are left out: 60 say enough");
+        assertThat(found.meanSpeed().value()).isCloseTo(30, within(0.15));
+    }
+
     private static Surroundings still() {
         return (height, sample) -> {
             sample.density = DENSITY;
@@ -120,7 +133,7 @@ class VerticalShotTest {
         return new Controls() {
             @Override
             public void command(double t, double[] state, Motion motion, double[] commands) {
-                java.util.Arrays.fill(commands, 0);
+                Arrays.fill(commands, 0);
             }
 
             @Override
