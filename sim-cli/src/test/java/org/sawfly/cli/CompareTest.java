@@ -89,6 +89,17 @@ class CompareTest {
     }
 
     @Test
+    void whatWasSeenInFlightIsHeededUnlessItContradicts() {
+        Runs gently = cut("--draws", "40", "--change", "seen_in_flight.dive_test=pulls_out_gently");
+        assertThat(gently.code()).as(gently.err()).isZero();
+        assertThat(gently.out().replaceAll("\\s+", " "))
+                .containsPattern("[0-9]+ of 40 draws agree with what was seen in flight; the others are left out\\.");
+        Runs wrong = cut("--draws", "40", "--change", "seen_in_flight.least_sink_mps=1.5");
+        assertThat(wrong.out().replaceAll("\\s+", " "))
+                .contains("Only 0 of 40 draws agree with what was seen in flight, so it is left aside");
+    }
+
+    @Test
     void whatTheFileSaysOfUncertaintyCounts() {
         String certain = "uncertain={drag_pct: 0, body_drag_pct: 0, tail_slope_pct: 0, fin_beyond_stall_pct: 0,"
                 + " downwash_pct: 0, boom_stiffness_pct: 0, yaw_inertia_pct: 0, cg_mm: 0, neutral_point_mm: 0},"

@@ -68,15 +68,8 @@ final class GliderReader {
      * @param balance     what scale and balance showed
      * @param corrections doubts about the model
      * @param settings    for the glide
-     * @param seen        in flight
      */
-    record Read(
-            Glider glider,
-            Held held,
-            BalanceReader balance,
-            Corrections corrections,
-            GlideSettings settings,
-            Seen seen) {}
+    record Read(Glider glider, Held held, BalanceReader balance, Corrections corrections, GlideSettings settings) {}
 
     Read read(In in) {
         String name = in.text("glider", "plover", "name of the glider");
@@ -99,7 +92,7 @@ final class GliderReader {
         PartsReader.NoseLead lead = reader.lead(in);
         Map<String, WeighingReader.Read> weighings = WeighingReader.read(in);
         Map<Bifilar.Axis, SwingReader.Read> swings = SwingReader.read(in);
-        Seen seen = Seen.read(in);
+        Seen.read(in);
         GlideSettings settings = settings(in);
         Corrections square = CorrectionReader.read(in);
         BenchReader bench = BenchReader.read(in);
@@ -127,7 +120,7 @@ final class GliderReader {
         }
         Corrections corrections = square.withBench(bench.of(glider));
         Held resolved = new Held(glider.noseLead().mass(), glider.correction(), decalage, allListed);
-        return new Read(glider, resolved, balance, corrections, settings, seen);
+        return new Read(glider, resolved, balance, corrections, settings);
     }
 
     private static boolean leadWeighed(In in) {

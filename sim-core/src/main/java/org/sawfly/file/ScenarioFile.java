@@ -14,6 +14,7 @@ import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Unit;
 import org.sawfly.study.Scattered;
 import org.sawfly.study.Scenarios;
+import org.sawfly.study.SeenInFlight;
 import org.sawfly.study.Setting;
 import org.sawfly.study.Uncertain;
 import org.sawfly.study.Uncertainties;
@@ -279,9 +280,11 @@ public final class ScenarioFile implements Scenarios {
         return In.read(Edit.over(launch, change(settings).launch()), new Reading(), ScatterReader::read);
     }
 
-    /** What was seen in flight. */
-    public Seen seen() {
-        return today.seen();
+    /** What was seen in flight, with some settings; the elevator only where the decalage was measured. */
+    public SeenInFlight seen(List<Setting> settings) {
+        Node.Keys tree = Edit.over(glider, change(settings).glider());
+        SeenInFlight seen = In.read(tree, new Reading(), Seen::read);
+        return Double.isNaN(numberAt(tree, "tailplane.decalage_deg")) ? seen.withoutElevator() : seen;
     }
 
     /** What nobody gave and what stands in for it. */

@@ -4,31 +4,23 @@ import static org.sawfly.file.Bounds.above;
 import static org.sawfly.file.Bounds.between;
 
 import java.util.List;
+import org.sawfly.study.SeenInFlight;
 
-/**
- * What was seen in flight and narrows what is known of a glider.
- *
- * @param elevatorUp elevator in cruise, trailing edge up positive [m]; NaN when not seen
- * @param dive       what a dive test showed; null when not flown
- * @param leastSink  from a log in calm air [m/s]; NaN when not seen
- */
-public record Seen(double elevatorUp, Dive dive, double leastSink) {
-    /** What the glider does when left alone in a dive. */
-    public enum Dive {
-        PULLS_OUT_HARD,
-        PULLS_OUT_GENTLY,
-        NEUTRAL,
-        TUCKS
-    }
+/** Reads what was seen in flight. */
+final class Seen {
+    private Seen() {}
 
-    static Seen read(In in) {
+    static SeenInFlight read(In in) {
         return in.map(
                 "seen_in_flight",
-                "what was seen in flight; each one narrows a range",
-                seen -> new Seen(
+                "what was seen in flight; each one narrows the ranges",
+                seen -> new SeenInFlight(
                         signed(seen, "elevator_in_cruise_up_mm", "elevator_in_cruise_down_mm", "elevator in cruise"),
                         seen.choice(
-                                "dive_test", List.of(Dive.values()), null, "what it does when left alone in a dive"),
+                                "dive_test",
+                                List.of(SeenInFlight.Dive.values()),
+                                null,
+                                "what it does when left alone in a dive"),
                         seen.optional(
                                 "least_sink_mps",
                                 above(0, 3).usually(0.2, 0.6),

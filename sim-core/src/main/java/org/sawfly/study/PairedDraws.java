@@ -18,14 +18,27 @@ public final class PairedDraws {
     /** Reasons that explain less are not named [1]. */
     private static final double LEAST_SHARE = 0.1;
 
+    /** Fewer draws make no range. */
+    private static final int LEAST_AGREEING = 20;
+
+    /** What was seen and fits only one draw in so many does not fit the glider. */
+    private static final int MOST_LEFT_OUT = 10;
+
     private final List<Quantity<Result>> catalogue;
     private final int versions;
+    private int drawn;
+    private int agreeing;
     private final Set<Uncertain> moving = EnumSet.noneOf(Uncertain.class);
     private final List<double[]> offsets = new ArrayList<>();
     private final List<double[][]> rows = new ArrayList<>();
 
-    /** One draw: offsets, and values by version and quantity, NaN where there is no answer. */
-    private record Drawn(double[] offsets, double[][] values) {}
+    /**
+     * One draw.
+     *
+     * @param values by version and quantity, NaN where there is no answer
+     * @param agrees whether today's glider flies in it as it was seen to
+     */
+    private record Drawn(double[] offsets, double[][] values, boolean agrees) {}
 
     private PairedDraws(List<Quantity<Result>> catalogue, int versions) {
         this.catalogue = List.copyOf(catalogue);
@@ -51,6 +64,24 @@ public final class PairedDraws {
             Draws draws,
             int threads,
             BooleanSupplier stop) {
+        return run(bench, scenarios, versions, catalogue, draws, SeenInFlight.NOTHING, threads, stop);
+    }
+
+    /**
+     * Draws, and leaves out what does not agree with what was seen in flight; unless next to nothing does.
+     *
+     * @param seen of today's glider
+     */
+    public static PairedDraws run(
+            Workbench bench,
+            Scenarios scenarios,
+            List<List<Setting>> versions,
+            List<Quantity<Result>> catalogue,
+            Draws draws,
+            SeenInFlight seen,
+            int threads,
+            BooleanSupplier stop) {
+        List<Drawn> all = new ArrayList<>();
         PairedDraws paired = new PairedDraws(catalogue, versions.size());
         List<Draws.Base> bases =
                 versions.stream().map(version -> draws.base(scenarios, version)).toList();
@@ -63,18 +94,45 @@ public final class PairedDraws {
                     double[] offsets = draws.offsets(index);
                     Workbench own = bench.apart();
                     double[][] values = new double[bases.size()][];
+                    boolean agrees = true;
                     for (int v = 0; v < values.length; v++) {
-                        values[v] = paired.values(
-                                Answered.of(own, scenarios, bases.get(v).settings(offsets)));
+                        Answered answered =
+                                Answered.of(own, scenarios, bases.get(v).settings(offsets));
+                        values[v] = paired.values(answered);
+                        agrees &= v > 0 || !seen.anything() || answered.flew() && seen.agrees(answered.result());
                     }
-                    return new Drawn(offsets, values);
+                    return new Drawn(offsets, values, agrees);
                 },
-                drawn -> {
-                    paired.offsets.add(drawn.offsets);
-                    paired.rows.add(drawn.values);
-                },
+                all::add,
                 stop);
+        paired.take(all);
         return paired;
+    }
+
+    private void take(List<Drawn> all) {
+        drawn = all.size();
+        agreeing = (int) all.stream().filter(Drawn::agrees).count();
+        for (Drawn one : all) {
+            if (one.agrees || !heeded()) {
+                offsets.add(one.offsets);
+                rows.add(one.values);
+            }
+        }
+    }
+
+    /** Whether enough draws agree with what was seen in flight for the others to be left out. */
+    public boolean heeded() {
+        return agreeing >= Math.min(drawn, LEAST_AGREEING) && agreeing * MOST_LEFT_OUT >= drawn;
+    }
+
+    /** How many draws were made. */
+    public int drawn() {
+        return drawn;
+    }
+
+    /** How many of them agree with what was seen in flight. */
+    public int agreeing() {
+        return agreeing;
     }
 
     private double[] values(Answered answered) {
@@ -86,7 +144,7 @@ public final class PairedDraws {
         return values;
     }
 
-    /** How many draws were made. */
+    /** How many draws count. */
     public int count() {
         return rows.size();
     }

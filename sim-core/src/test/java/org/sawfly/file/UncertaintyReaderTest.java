@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.sawfly.study.SeenInFlight;
 import org.sawfly.study.Setting;
 import org.sawfly.study.Uncertain;
 import org.sawfly.study.Uncertainties;
@@ -50,6 +51,18 @@ class UncertaintyReaderTest {
                         List.of(new Setting("uncertain.drag_pct", "3"), new Setting("throw_uncertain.climb_deg", "2")));
         assertThat(read.halfWidth(Uncertain.DRAG)).isCloseTo(0.03, within(1e-12));
         assertThat(read.halfWidth(Uncertain.CLIMB)).isCloseTo(Math.toRadians(2), within(1e-12));
+    }
+
+    @Test
+    void theElevatorCountsOnlyWithAMeasuredDecalage() throws IOException {
+        ScenarioFile file = with("\nseen_in_flight: {elevator_in_cruise_up_mm: 0.5, dive_test: neutral}\n", "");
+        List<Setting> measured = List.of(new Setting("tailplane.decalage_deg", "1.3"));
+        assertThat(file.seen(measured).elevatorUp()).isCloseTo(0.0005, within(1e-12));
+        assertThat(file.seen(measured).dive()).isEqualTo(SeenInFlight.Dive.NEUTRAL);
+        ScenarioFile ten = ScenarioFile.open(SCENARIOS.resolve("plover-ten-numbers.yaml"), null);
+        List<Setting> elevator = List.of(new Setting("seen_in_flight.elevator_in_cruise_up_mm", "0.5"));
+        assertThat(ten.seen(elevator).elevatorUp()).isNaN();
+        assertThat(ten.seen(List.of()).anything()).isFalse();
     }
 
     @Test

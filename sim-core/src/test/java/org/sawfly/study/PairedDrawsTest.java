@@ -170,6 +170,36 @@ class PairedDrawsTest {
                 .allSatisfy(reason -> assertThat(reason.of().of()).isEqualTo(Uncertain.Of.MODEL));
     }
 
+    private static PairedDraws seen(SeenInFlight seen) {
+        Draws draws = new Draws(Uncertainties.USUAL, 64, 1);
+        return PairedDraws.run(BENCH, PLOVER, VERSIONS, CATALOGUE, draws, seen, 2, () -> false);
+    }
+
+    @Test
+    void whatWasSeenInFlightNarrowsRanges() {
+        PairedDraws all = seen(SeenInFlight.NOTHING);
+        SeenInFlight dive = new SeenInFlight(Double.NaN, SeenInFlight.Dive.PULLS_OUT_GENTLY, Double.NaN);
+        PairedDraws gently = seen(dive);
+        assertThat(all.count()).isEqualTo(64);
+        assertThat(gently.heeded()).isTrue();
+        assertThat(gently.drawn()).isEqualTo(64);
+        assertThat(gently.count()).isEqualTo(gently.agreeing()).isBetween(25, 63);
+        assertThat(width(gently)).isLessThan(0.95 * width(all));
+    }
+
+    @Test
+    void whatContradictsTheFileIsLeftAside() {
+        PairedDraws paired = seen(new SeenInFlight(Double.NaN, null, 1.5));
+        assertThat(paired.heeded()).isFalse();
+        assertThat(paired.agreeing()).isZero();
+        assertThat(paired.count()).isEqualTo(64);
+    }
+
+    private static double width(PairedDraws paired) {
+        Spread margin = paired.value(0, ResultQuantities.STATIC_MARGIN);
+        return margin.likely().high() - margin.likely().low();
+    }
+
     @Test
     void whatWasNotDrawnIsNotAnswered() {
         PairedDraws paired = run(new Draws(only(Map.of()), 1, 1), 1);

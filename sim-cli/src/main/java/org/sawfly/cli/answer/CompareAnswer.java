@@ -133,7 +133,7 @@ public final class CompareAnswer {
             answer.say("How sure: " + sure.launchAndReasons(1));
         } else if (!words.isEmpty()) {
             answer.say("How sure, launch 9 times in 10 (and what it hangs on most): " + String.join("; ", words) + "."
-                    + lost);
+                    + lost + sure.seen());
         }
     }
 

@@ -75,6 +75,8 @@ public final class HowSure {
     void put(Fields results) {
         Fields fields = results.section("how_sure");
         fields.put("draws", draws.count());
+        fields.put("drawn", draws.drawn());
+        fields.put("agree_with_what_was_seen", draws.agreeing());
         fields.put("seed", seed);
     }
 
@@ -118,7 +120,8 @@ public final class HowSure {
     /** The launch height of a version against today's, and why that is open: "launch ... higher. Why: ... (58 %)." */
     String launchAndReasons(int version) {
         String reasons = reasons(version);
-        return "launch " + height(version) + "." + (reasons.isEmpty() ? "" : " Why: " + reasons + ".") + lost(version);
+        return "launch " + height(version) + "." + (reasons.isEmpty() ? "" : " Why: " + reasons + ".") + lost(version)
+                + seen();
     }
 
     /** The greatest of the reasons in words; empty for none. */
@@ -127,6 +130,17 @@ public final class HowSure {
                 .findFirst()
                 .map(reason -> reason.of().words())
                 .orElse("");
+    }
+
+    /** What became of what was seen in flight; empty where all draws agree with it. */
+    String seen() {
+        String agree = draws.agreeing() + " of " + draws.drawn() + " draws agree with what was seen in flight";
+        if (draws.agreeing() == draws.drawn()) {
+            return "";
+        }
+        return draws.heeded()
+                ? " " + agree + "; the others are left out."
+                : " Only " + agree + ", so it is left aside: look at the file again.";
     }
 
     /** Said of a glider that in some draws does not fly as it should; else empty. */

@@ -225,7 +225,8 @@ public final class VaryAnswer {
         sure.putReasons(widest + 1, fields);
         String why = sure.reasons(widest + 1);
         answer.say("  Against today: m of launch, 9 times in 10; clear where it says lower or higher."
-                + (why.isEmpty() ? "" : " Why so wide: " + why + "."));
+                + (why.isEmpty() ? "" : " Why so wide: " + why + ".")
+                + sure.seen());
     }
 
     private static double width(VaryRow row) {

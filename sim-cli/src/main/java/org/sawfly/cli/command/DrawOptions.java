@@ -78,8 +78,10 @@ final class DrawOptions {
      * @param threads how many
      */
     HowSure draw(ScenarioFile file, Scenarios scenarios, List<List<Setting>> versions, int count, int threads) {
-        Draws drawn = new Draws(file.uncertainties(versions.get(versions.size() - 1)), count, seed);
-        return new HowSure(
-                PairedDraws.run(new Workbench(), scenarios, versions, HowSure.TOLD, drawn, threads, () -> false), seed);
+        List<Setting> version = versions.get(versions.size() - 1);
+        Draws drawn = new Draws(file.uncertainties(version), count, seed);
+        PairedDraws paired = PairedDraws.run(
+                new Workbench(), scenarios, versions, HowSure.TOLD, drawn, file.seen(version), threads, () -> false);
+        return new HowSure(paired, seed);
     }
 }
