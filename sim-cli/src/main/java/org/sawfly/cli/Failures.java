@@ -21,7 +21,8 @@ final class Failures {
     private static final Map<String, String> MEANT = Map.of(
             "--cut", "--change boom.cut_mm=40",
             "--cg", "--change ready_to_fly.cg_mm=67",
-            "--output", "-o",
+            "--output", "--csv FILE or --chart FILE",
+            "-o", "--csv FILE or --chart FILE",
             "--quiet", "-q");
 
     private final PrintStream err;

@@ -17,7 +17,7 @@ import org.sawfly.quantity.Unit;
 /** A launch as the thrower sees it from behind: to which side it leans; and how it rolls and turns meanwhile. */
 public final class SidewaysFigure {
     /** Half the width of the upper panel over its height, so that the throw stands in the middle. */
-    private static final double HALF_SHEET = 1.7;
+    private static final double HALF_SHEET = 0.5;
 
     private static final double LEAST_DEGREES = 40;
     private static final double ROOM = 1.15;

@@ -99,11 +99,6 @@ public record Axis(
         return new Axis(title, low, high, step, downward, lowWords, highWords, second);
     }
 
-    /** The same axis up to another upper end. */
-    Axis upTo(double end) {
-        return new Axis(title, low, end, step, downward, lowWords, highWords, ruler);
-    }
-
     /** Whether a value lies on it. */
     boolean holds(double value) {
         double slack = 1e-9 * (high - low);

@@ -5,7 +5,7 @@ import java.util.List;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Quantity;
 
-/** One throw: its path, phase by phase, and beneath it height and speed over time. */
+/** One throw: its path, phase by phase, and beside it height and speed over time. */
 public final class FlightFigure {
     private static final Hue[] HUES = {Hue.SINK, Hue.SPEED, Hue.HEIGHT, Hue.MARGIN, Hue.SWING, Hue.ELEVATOR};
     private static final double STEP_ROOM = 1.08;

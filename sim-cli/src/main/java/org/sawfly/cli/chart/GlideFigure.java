@@ -87,7 +87,7 @@ public final class GlideFigure {
         }
         for (Envelope.Range range : envelope.ranges()) {
             int best = range.curve();
-            String words = settings.get(best).name();
+            String words = settings.get(best).name().replaceAll(",.*", "");
             marks.add(new Mark.Span(range.from(), range.to(), words, Stroke.ofLine(best), Hue.SINK));
             if (range.from() > settings.get(best).speed()[0] + 0.01 && range.from() > SLOWEST) {
                 marks.add(new Mark.Upright(range.from(), "change at " + Numbers.fixed(range.from(), 1)));

@@ -47,7 +47,7 @@ final class Ground {
             }
         }
         double raised = Sheet.hasUprightLabels(panel) ? Sheet.TEXT_SIZE * 1.3 : 0;
-        pen.text(Sheet.EDGE, box.top() - 11 - raised, panel.y().title(), HEAD);
+        pen.text(Sheet.titleLeft(scale), box.top() - 11 - raised, panel.y().title(), HEAD);
         for (double tick : panel.y().ticks()) {
             double y = scale.down(tick);
             pen.line(box.left(), y, box.right(), y, Hue.GRID, HAIR);
@@ -97,8 +97,8 @@ final class Ground {
                     pen.text(x, top + 19, Long.toString(i), TICK);
                 }
             }
-            pen.text(box.right() + 22, top + 19, ruler.words(), QUIET);
             y += 34;
+            pen.text(box.right(), y + 20, ruler.words(), QUIET.at(Anchor.END));
         }
         pen.text(box.left() + box.width() / 2, y + 20, scale.x().title(), HEAD.at(Anchor.MIDDLE));
     }

@@ -10,7 +10,7 @@ import java.util.List;
  * @param series lines and bands
  * @param marks what is pointed out
  * @param share height relative to the other panels
- * @param equalScale whether a metre up is as long as a metre along; the horizontal axis is lengthened to fit
+ * @param equalScale whether a metre up is as long as a metre along; further panels then stand beside the first
  */
 public record Panel(Axis x, Axis y, List<Series> series, List<Mark> marks, double share, boolean equalScale) {
     /** Takes copies of the lists. */

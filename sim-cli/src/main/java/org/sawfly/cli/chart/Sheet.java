@@ -15,6 +15,10 @@ final class Sheet {
 
     private static final double LEFT = 70;
     private static final double HEAD = 28;
+    /** Widest a panel that is to scale may be when others stand beside it. */
+    private static final double WIDEST = 560;
+
+    private static final double BESIDE = 16;
     private static final double BETWEEN = 12;
     private static final double TICKS = 22;
     private static final double AXIS_TITLE = 22;
@@ -43,14 +47,34 @@ final class Sheet {
             shares += panel.share();
             fixed += above(panel) + below(i);
         }
-        double points = (footLine(-1) - top - fixed) / shares;
-        for (int i = 0; i < figure.panels().size(); i++) {
+        double whole = footLine(-1) - top;
+        double left = LEFT;
+        int first = 0;
+        if (figure.panels().size() > 1 && figure.panels().get(0).equalScale()) {
+            Panel tall = figure.panels().get(0);
+            Box box = toScale(tall, top + above(tall), whole - above(tall) - below(0));
+            scales.add(new Scale(tall.x(), tall.y(), box));
+            left = box.right() + LEFT + BESIDE;
+            shares -= tall.share();
+            fixed -= above(tall) + below(0);
+            first = 1;
+        }
+        double points = (whole - fixed) / shares;
+        for (int i = first; i < figure.panels().size(); i++) {
             Panel panel = figure.panels().get(i);
             top += above(panel);
-            Box box = new Box(LEFT, top, Figure.WIDTH - LEFT - right, points * panel.share());
-            scales.add(scale(panel, box));
+            Box box = new Box(left, top, Figure.WIDTH - left - right, points * panel.share());
+            scales.add(new Scale(panel.x(), panel.y(), box));
             top = box.bottom() + below(i);
         }
+    }
+
+    /** As high as there is room for, and no wider than its part of the sheet. */
+    private static Box toScale(Panel panel, double top, double height) {
+        double up = panel.y().high() - panel.y().low();
+        double along = panel.x().high() - panel.x().low();
+        double perUnit = Math.min(height / up, WIDEST / along);
+        return new Box(LEFT, top, perUnit * along, perUnit * up);
     }
 
     List<String> title() {
@@ -79,6 +103,11 @@ final class Sheet {
 
     double captionLine(int line) {
         return titleLine(title.size() - 1) + TEXT_SIZE * (1.7 + 1.35 * line);
+    }
+
+    /** Where the title of a panel begins. */
+    static double titleLeft(Scale scale) {
+        return scale.box().left() - LEFT + EDGE;
     }
 
     /** Whether the numbers of the horizontal axis stand under a panel: the next one has others, or there is none. */
@@ -119,17 +148,5 @@ final class Sheet {
             }
         }
         return widest;
-    }
-
-    private static Scale scale(Panel panel, Box box) {
-        Axis x = panel.x();
-        if (panel.equalScale()) {
-            double perUnit = box.height() / (panel.y().high() - panel.y().low());
-            double fits = x.low() + box.width() / perUnit;
-            if (fits >= x.high()) {
-                x = x.upTo(fits);
-            }
-        }
-        return new Scale(x, panel.y(), box);
     }
 }

@@ -45,6 +45,35 @@ class FiguresTest {
     }
 
     @Test
+    void aPathToScaleHasTheOthersBesideIt() {
+        double[] line = {0, 40};
+        Axis along = Axis.fixed("along, m", 0, 50);
+        Axis up = Axis.fixed("height, m", 0, 45);
+        Axis time = Axis.fixed("seconds", 0, 8);
+        List<Series> series = List.of(new Series.Line(line, line, Hue.HEIGHT, Stroke.SOLID, ""));
+        Figure figure = new Figure(
+                "title",
+                "caption",
+                "foot",
+                List.of(
+                        new Panel(along, up, series, List.of(), 3, true),
+                        new Panel(time, up, series, List.of(), 1),
+                        new Panel(time, up, series, List.of(), 1)));
+        Sheet sheet = new Sheet(figure);
+        Box path = sheet.scale(0).box();
+        assertThat(path.width() / 50).isCloseTo(path.height() / 45, within(1e-9));
+        assertThat(path.width()).as("no part of the sheet stays empty").isGreaterThan(0.4 * Figure.WIDTH);
+        for (int i = 1; i < 3; i++) {
+            Box beside = sheet.scale(i).box();
+            assertThat(beside.left()).isGreaterThan(path.right() + Sheet.EDGE);
+            assertThat(beside.right()).isLessThan(Figure.WIDTH);
+            assertThat(beside.bottom()).isLessThan(Figure.HEIGHT);
+        }
+        assertThat(sheet.scale(2).box().top())
+                .isGreaterThan(sheet.scale(1).box().bottom());
+    }
+
+    @Test
     void todayIsReadBetweenTheRows() {
         Figure figure = vary(20, row(0, 41), row(40, 43));
         assertThat(flagged(figure.panels().get(0))).containsExactly(42);
