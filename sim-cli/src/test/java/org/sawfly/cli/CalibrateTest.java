@@ -77,7 +77,8 @@ class CalibrateTest {
         String glider = name + "-glider.yaml";
         String launch = name + "-launch.yaml";
         String flown = answered("fly", glider, "--launch", launch, "-q", "--json");
-        assertThat(number(flown, "\"apex_height_m\": ")).isCloseTo(number(text, "\"mean_height_m\": "), within(0.05));
+        // eight tops seen by an altimeter that scatters by 0.25 m: their mean is known to some 0.04 m
+        assertThat(number(flown, "\"apex_height_m\": ")).isCloseTo(number(text, "\"mean_height_m\": "), within(0.1));
         assertThat(number(flown, "\"release_speed_mps\": "))
                 .isCloseTo(number(text, "\\}?\"release_speed_mps\": "), within(1.0));
         assertThat(Files.readString(Path.of(glider))).contains("uncertain: {drag_pct: ");

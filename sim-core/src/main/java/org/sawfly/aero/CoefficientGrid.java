@@ -2,6 +2,7 @@ package org.sawfly.aero;
 
 import org.sawfly.math.AxisPlace;
 import org.sawfly.math.CubicAxis;
+import org.sawfly.math.CubicGrid1;
 
 /**
  * Coefficients of one surface alone in still air over angle of attack (whole circle), place on the speed axis
@@ -56,8 +57,8 @@ final class CoefficientGrid {
     }
 
     /**
-     * The grid of a surface that is its own mirror image, flap neutral: lift and moment odd, drag even in the angle, to the
-     * last bit. The angles must come in pairs of both signs, half a turn standing for itself.
+     * The grid of a surface that is its own mirror image: lift and moment odd, drag even in the angles of flow and flap, to the
+     * last bit. Both must come in pairs of both signs, half a turn standing for itself.
      */
     CoefficientGrid mirrored() {
         int n = alphas.size();
@@ -68,7 +69,9 @@ final class CoefficientGrid {
             for (int k = 0; k < row; k++) {
                 int channel = k % CHANNELS;
                 double sign = channel == LIFT || channel == MOMENT ? -1 : 1;
-                mean[i * row + k] = 0.5 * (values[i * row + k] + sign * values[image * row + k]);
+                int flap = k % perSpeed / CHANNELS;
+                int other = k + (flaps.size() - 1 - 2 * flap) * CHANNELS;
+                mean[i * row + k] = 0.5 * (values[i * row + k] + sign * values[image * row + other]);
             }
         }
         return new CoefficientGrid(alphas, speeds, flaps, mean);
@@ -196,6 +199,22 @@ final class CoefficientGrid {
         Lookup lookup = new Lookup();
         flow(speedPlace, flap, lookup);
         at(alpha, lookup, out);
+    }
+
+    /** Lift coefficient at a knot, counted as the values are. */
+    double lift(int node) {
+        return values[CHANNELS * node + LIFT];
+    }
+
+    /** Angle of no lift by flap angle, by the attached slope from the lift at no angle, at a speed [m/s]. */
+    CubicGrid1 zeroLift(double speed) {
+        double[] out = new double[CHANNELS];
+        double[] zero = new double[flaps.size()];
+        for (int k = 0; k < zero.length; k++) {
+            at(0, SurfaceKnots.speedPlace(speed * speed), flaps.knot(k), out);
+            zero[k] = -out[LIFT] / liftSlope(speed);
+        }
+        return new CubicGrid1(flaps, zero);
     }
 
     /** Lift slope between -4 and 4 degrees at a speed [m/s], flap 0 [1/rad]. */

@@ -60,8 +60,7 @@ final class DriftingWake {
         for (int surface = 0; surface < tails.size(); surface++) {
             Strips tail = tails.get(surface);
             for (int i = 0; i < tail.count; i++, row++) {
-                Vec3 behind =
-                        tail.quarters[i].plus(VortexSystem.BACK.times(tail.chords[i] * slopes[row] / (4 * Math.PI)));
+                Vec3 behind = VortexSystem.control(tail, i, slopes[row]);
                 for (int j = 0; j < wingCount; j++) {
                     int at = (knot * wingCount + j) * rows + row;
                     columns[at] = factors[surface] * along(wing, j, downstream, core, behind, tail.normals[i]);
@@ -72,7 +71,8 @@ final class DriftingWake {
         }
     }
 
-    private static double along(Strips wing, int j, Vec3 downstream, double core, Vec3 point, Vec3 normal) {
+    /** Velocity along a normal at a point for circulation one on strip j of a wing [1/m]. */
+    static double along(Strips wing, int j, Vec3 downstream, double core, Vec3 point, Vec3 normal) {
         double[] velocity = new double[3];
         Horseshoe.addLegs(wing.edges[j], wing.edges[j + 1], downstream, core, point, velocity);
         Horseshoe.addBound(wing.edges[j], wing.edges[j + 1], point, velocity);

@@ -118,6 +118,17 @@ final class ElementFlow {
         friction = skin * (1 - speed1 / Math.max(speed, TINY));
     }
 
+    /** {@code V_3 sin(2 x)/2} with x the angle of the flow and a small shift, see {@link StripFlow} [m/s]. */
+    double lifting(double shift) {
+        double along = u - w3 * shift;
+        return along * (w3 + u * shift) / Math.max(speed3, TINY);
+    }
+
+    /** What sideslip adds to the velocity against lift of a surface that is not level [m/s]. */
+    double sideways() {
+        return v * downY;
+    }
+
     /** Place of V_3 on the tables' speed axis. */
     double speedPlace() {
         return speedPlace;
@@ -134,10 +145,8 @@ final class ElementFlow {
      * @param shift added to the angle of attack [rad]
      * @param flap flap angle asked of the table [rad]
      * @param liftFactor on lift and what it induces [1]
-     * @param extraDrag added to the section's drag coefficient [1]
-     * @param extraMoment added to the moment coefficient [1]
      */
-    void load(double density, double shift, double flap, double liftFactor, double extraDrag, double extraMoment) {
+    void load(double density, double shift, double flap, double liftFactor) {
         alpha = angleOfFlow + shift;
         element.table().flow(speedPlace, flap, lookup);
         element.table().at(alpha, lookup, c);
@@ -149,11 +158,11 @@ final class ElementFlow {
         double normal = -lift * u - induced * w1;
         liftY = normal * downY;
         liftZ = normal * downZ;
-        double drag = half * dragFactor * ((c[CoefficientGrid.PROFILE] + extraDrag) * speed1 + friction);
+        double drag = half * dragFactor * (c[CoefficientGrid.PROFILE] * speed1 + friction);
         dragX = -drag * u;
         dragY = -drag * v;
         dragZ = -drag * w;
-        moment = half * element.chord() * (c[CoefficientGrid.MOMENT] + extraMoment) * speed1 * speed3
+        moment = half * element.chord() * c[CoefficientGrid.MOMENT] * speed1 * speed3
                 - Math.PI / 16 * density * speed1 * spin * element.cubedChord();
     }
 

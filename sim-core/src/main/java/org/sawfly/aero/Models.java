@@ -3,11 +3,9 @@ package org.sawfly.aero;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
-import org.sawfly.air.Atmosphere;
 import org.sawfly.glider.Fin;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.Hand;
-import org.sawfly.glider.Planform;
 import org.sawfly.glider.Tailplane;
 import org.sawfly.glider.Wing;
 import org.sawfly.section.Section;
@@ -39,21 +37,14 @@ public final class Models {
     /**
      * What depends on a tail alone.
      *
-     * @param grid coefficients with the flap neutral
-     * @param flap what the flap does
+     * @param grid coefficients
+     * @param allMoving whether the flap is the whole surface, and not in the table
+     * @param alone its strips, wherever they are
      */
-    record TailTables(CoefficientGrid grid, FlapShift flap) {}
+    record TailTables(CoefficientGrid grid, boolean allMoving, LoneSurface alone) {}
 
-    /** Wake of a wing and outlines of the tails in it. */
-    private record Places(
-            WingWake wake,
-            Planform tailplane,
-            double tailplaneX,
-            double tailplaneZ,
-            Planform above,
-            Planform below,
-            double finX,
-            double finZ) {}
+    /** Wake of a wing and tails in it. */
+    private record Places(WingWake wake, Tailplane tailplane, Fin fin) {}
 
     /** A wing cut into so many strips. */
     private record Cut(Wing wing, int count) {}
@@ -64,7 +55,7 @@ public final class Models {
     /** Tables of a wing. They take long, so that others wait meanwhile rather than make them too. */
     WingTables wing(Wing wing) {
         synchronized (wings) {
-            return wings.computeIfAbsent(bare(wing), Models::make);
+            return wings.computeIfAbsent(bare(wing), this::make);
         }
     }
 
@@ -92,23 +83,33 @@ public final class Models {
     TailTables tailplane(Tailplane tailplane) {
         Tailplane bare =
                 new Tailplane(0, tailplane.planform(), 0, 0, 0, tailplane.section(), tailplane.elevatorChord());
-        return kept(tailplanes, bare, Models::make);
+        return kept(tailplanes, bare, this::make);
     }
 
     /** Tables of a fin, which is taken as its own mirror image. */
     TailTables fin(Fin fin) {
         Fin bare = new Fin(0, fin.above(), fin.below(), 0, 0, fin.section(), fin.rudderChord());
-        return kept(fins, bare, Models::make);
+        return kept(fins, bare, this::make);
     }
 
-    /** What the wing does at the tails; mass, decalage and sections of the tails do not count. */
+    /** What the wing does at the tails; mass, decalage and flaps of the tails do not count. */
     Wash wash(Glider glider) {
         WingWake wake = wing(glider.wing()).wake();
         Tailplane tailplane = glider.tailplane();
         Fin fin = glider.fin();
         Places places = new Places(
-                wake, tailplane.planform(), tailplane.x(), tailplane.z(), fin.above(), fin.below(), fin.x(), fin.z());
-        return kept(washes, places, key -> Wash.of(wake, SurfaceOutlines.of(tailplane), SurfaceOutlines.of(fin)));
+                wake,
+                new Tailplane(0, tailplane.planform(), tailplane.x(), tailplane.z(), 0, tailplane.section(), 1),
+                new Fin(0, fin.above(), fin.below(), fin.x(), fin.z(), fin.section(), 1));
+        return kept(
+                washes,
+                places,
+                key -> Wash.of(
+                        wake,
+                        SurfaceOutlines.of(tailplane),
+                        tailplane(tailplane).alone(),
+                        SurfaceOutlines.of(fin),
+                        fin(fin).alone()));
     }
 
     /** Made outside the lock: two threads may make the same tables once each, neither waits. */
@@ -126,26 +127,27 @@ public final class Models {
         return made;
     }
 
-    private static WingTables make(Wing wing) {
-        SurfaceTables tables = SurfaceTables.of(wing);
-        return new WingTables(tables.coefficients(), new WingWake(tables.lone()));
+    private WingTables make(Wing wing) {
+        LoneSurface lone = SurfaceTables.lone(wing, strips(wing, StripCounts.USUAL.wing()));
+        SurfaceTables tables = SurfaceTables.of(lone, SurfaceKnots.WING);
+        CoefficientGrid grid = tables.coefficients();
+        return new WingTables(grid, new WingWake(lone, SurfaceKnots.WING, grid, tables.circulations()));
     }
 
-    private static TailTables make(Tailplane tailplane) {
-        SurfaceTables tables = SurfaceTables.neutral(tailplane);
-        FlapShift elevator = FlapShift.of(
-                tailplane.section(),
-                tailplane.elevatorChord(),
-                tables.meanChord(),
-                Atmosphere.STANDARD.kinematicViscosity(0));
-        return new TailTables(tables.coefficients(), elevator);
+    private TailTables make(Tailplane tailplane) {
+        LoneSurface lone = SurfaceTables.lone(tailplane, section(tailplane.section(), false));
+        return tail(lone, tailplane.elevatorChord());
     }
 
-    private static TailTables make(Fin fin) {
-        SurfaceTables tables = SurfaceTables.neutral(fin);
-        FlapShift rudder = FlapShift.of(
-                fin.section(), fin.rudderChord(), tables.meanChord(), Atmosphere.STANDARD.kinematicViscosity(0));
-        return new TailTables(tables.coefficients().mirrored(), rudder.mirrored());
+    private TailTables make(Fin fin) {
+        TailTables tables = tail(SurfaceTables.lone(fin, section(fin.section(), true)), fin.rudderChord());
+        return new TailTables(tables.grid().mirrored(), tables.allMoving(), tables.alone());
+    }
+
+    private static TailTables tail(LoneSurface lone, double flapChord) {
+        boolean allMoving = flapChord >= 1;
+        SurfaceKnots knots = allMoving ? SurfaceKnots.TAIL.withoutFlap() : SurfaceKnots.TAIL;
+        return new TailTables(SurfaceTables.of(lone, knots).coefficients(), allMoving, lone);
     }
 
     /** A map that drops what was not asked for the longest. */

@@ -36,7 +36,7 @@ import org.sawfly.math.Vec3;
 public final class StripModel implements AeroModel {
     static final double STANDARD_VISCOSITY = Atmosphere.STANDARD.kinematicViscosity(0);
     /** Radius of the core of legs that pass another surface, over the wing's mean chord [1]. */
-    private static final double CORE_SHARE = 0.15;
+    static final double CORE_SHARE = 0.15;
     /** Speed at which the fin's angle of stall is taken [m/s]. */
     private static final double USUAL = 10;
 

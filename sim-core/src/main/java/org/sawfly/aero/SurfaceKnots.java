@@ -6,13 +6,10 @@ import org.sawfly.math.CubicGrid3;
 import org.sawfly.quantity.Unit;
 
 /**
- * Where the tables of surfaces have their knots: a degree apart where sections are attached and tails have their dead
- * zone, coarse beyond 40 degrees. Speeds are even in a logarithm that stays finite at rest, {@code ln(V^2 + V0^2)/2}.
+ * Where the tables of surfaces have their knots: a degree apart where sections are attached, half a degree in the dead zone of
+ * tails, coarse beyond 40 degrees. Speeds are even in a logarithm that stays finite at rest, {@code ln(V^2 + V0^2)/2}.
  */
 final class SurfaceKnots {
-    static final int WING_STRIPS = 40;
-    static final int TAILPLANE_STRIPS = 12;
-    static final int FIN_STRIPS = 10;
     /** Speed at which the lift slopes of the sections are taken [m/s]. */
     static final double SLOPE_SPEED = 10;
 
@@ -25,12 +22,12 @@ final class SurfaceKnots {
         150, 165
     };
     private static final double[] TAIL_ANGLES = {
-        0, 1, 2, 3, 5, 7, 9, 11, 13, 15, 18, 21, 25, 30, 40, 50, 70, 90, 110, 130, 150, 165
+        0, 0.5, 1, 1.5, 2, 3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 30, 35, 40, 50, 70, 90, 110, 130, 150, 165
     };
     static final SurfaceKnots WING = new SurfaceKnots(
-            circle(WING_ANGLES), new double[] {1, 2.5, 5, 10, 22, 60}, degrees(-20, -12, -6, 0, 6, 12, 20));
-    static final SurfaceKnots TAIL =
-            new SurfaceKnots(circle(TAIL_ANGLES), new double[] {1, 4, 12, 50}, degrees(-25, 0, 25));
+            circle(WING_ANGLES), new double[] {1, 2.5, 5, 8, 12, 20, 35, 60}, degrees(-20, -12, -6, 0, 6, 12, 20));
+    static final SurfaceKnots TAIL = new SurfaceKnots(
+            circle(TAIL_ANGLES), new double[] {1, 3, 6, 10, 16, 28, 50}, degrees(-25, -12, -6, -3, 0, 3, 6, 12, 25));
 
     private final double[] angles;
     private final double[] speeds;

@@ -3,8 +3,8 @@ package org.sawfly.aero;
 /**
  * A tail as the fast model knows it. Immutable.
  *
- * @param element its place and coefficients, flap neutral
- * @param flap what its flap does
+ * @param element its place and coefficients
+ * @param allMoving whether its flap is the whole surface and turns its angle
  * @param flex how the boom turns it
  * @param incidence of its chord line, towards positive lift [rad]
  * @param slope lift slope in attached flow [1/rad]
@@ -14,7 +14,7 @@ package org.sawfly.aero;
  */
 record Tail(
         Element element,
-        FlapShift flap,
+        boolean allMoving,
         BoomFlex flex,
         double incidence,
         double slope,

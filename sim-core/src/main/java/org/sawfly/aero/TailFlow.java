@@ -6,7 +6,8 @@ package org.sawfly.aero;
  * <p>With D the tail's force against its positive lift, M its moment, x its place (negative behind the CG) and, along the
  * same axis as D, a the specific force there, the bending towards positive lift is
  * {@code theta = -theta_F D - theta_M M + theta_f a} and {@code a = a_rest + D (1/m + x^2/I) - M x/I}: the tail's own force
- * counts in the acceleration it feels. The angle of attack is the flow's plus incidence plus flap less theta. Solved
+ * counts in the acceleration it feels. The angle of attack is the flow's plus incidence less theta, plus the flap of
+ * a tail that turns as a whole. Solved
  * with one secant step: the force at no bending and at the bending that the slope of attached flow gives are joined by a
  * line, which gives bending and force. So the result is a smooth function of the motion.
  */
@@ -20,9 +21,8 @@ final class TailFlow {
 
     final ElementFlow flow;
     private final Tail tail;
-    private final FlapShift.Lookup lookup = new FlapShift.Lookup();
-    private final double[] shift = new double[FlapShift.CHANNELS];
     private double incidence;
+    private double flap;
 
     /** Bending towards positive lift [rad]. */
     double bending;
@@ -35,16 +35,21 @@ final class TailFlow {
     /**
      * Solves the bending after {@code flow.move}, leaving the loads in {@link #flow}.
      *
-     * @param flap flap angle towards more lift [rad]
+     * @param flapAngle flap angle towards more lift [rad]
      * @param restAcceleration specific force at the tail against positive lift without the tail's own force [m/s2]
      * @param perForce acceleration at the tail per force there, 1/m + x^2/I [1/kg]
      * @param perMoment x/I [1/(kg m)]
      */
     void solve(
-            Motion m, double flap, double viscosityRatio, double restAcceleration, double perForce, double perMoment) {
+            Motion m,
+            double flapAngle,
+            double viscosityRatio,
+            double restAcceleration,
+            double perForce,
+            double perMoment) {
         flow.flow(m, viscosityRatio);
-        tail.flap().at(flap, flow.speedPlace(), lookup, shift);
-        incidence = tail.incidence() + shift[FlapShift.ANGLE];
+        flap = tail.allMoving() ? 0 : flapAngle;
+        incidence = tail.incidence() + (flapAngle - flap);
         BoomFlex flex = tail.flex();
         double forceSlope = flex.force() - flex.inertia() * perForce;
         double momentSlope = flex.moment() + flex.inertia() * perMoment;
@@ -79,6 +84,6 @@ final class TailFlow {
             double t = Math.min(Math.max(deep, 0), 1);
             factor *= 1 + (tail.beyondStall() - 1) * t * t * t * (10 - t * (15 - 6 * t));
         }
-        flow.load(m.density, turn, 0, factor, shift[FlapShift.DRAG], shift[FlapShift.MOMENT]);
+        flow.load(m.density, turn, flap, factor);
     }
 }

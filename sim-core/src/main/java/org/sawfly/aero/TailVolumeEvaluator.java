@@ -9,6 +9,8 @@ import org.sawfly.math.Vec3;
 final class TailVolumeEvaluator implements AeroEvaluator {
     /** Added to squares of speeds before a division [m2/s2]. */
     private static final double TINY = 1e-12;
+    /** Speed below which an angle from two velocities fades [m/s]; 0.2, its square. */
+    private static final double SLOW_2 = 0.04;
     /** Speed below which the downwash's way to the tail takes no longer, to the fourth power [m4/s4]. */
     private static final double SLOWEST_4 = 16;
 
@@ -21,8 +23,17 @@ final class TailVolumeEvaluator implements AeroEvaluator {
     private final TailFlow tailplane;
     private final TailFlow fin;
 
-    /** V CL of the wing, and half the difference right less left [m/s]. */
-    private double even, odd;
+    /** V CL of the wing, and half the difference right less left: what sideslip makes of it, and the rest [m/s]. */
+    private double even, side, turning;
+
+    /** Camber and the angle of no lift that goes with it [rad]. */
+    private double camber = Double.NaN;
+
+    private double zeroLift;
+    /** Square of the ratio of viscosities, tables over air [1]. */
+    private double viscosity2;
+
+    private final double[] wake = new double[WingWake.LOADS];
 
     TailVolumeEvaluator(Parts parts) {
         this.parts = parts;
@@ -94,41 +105,59 @@ final class TailVolumeEvaluator implements AeroEvaluator {
         loads.finAngle = magnitude(fin.flow.alpha);
     }
 
-    /** Both halves: of their two angles the mean counts in full, the difference by the odd ratio; flap angles likewise. */
+    /**
+     * Both halves. What turns the circulation of a half is {@code b = V (alpha - alpha0)}; of the difference of the two the part that
+     * sideslip makes counts by the odd ratio and the rest, which turning makes, by the turning ratio. Flap angles that
+     * differ count by the odd ratio.
+     */
     private void wing(Motion m, double viscosityRatio) {
+        viscosity2 = viscosityRatio * viscosityRatio;
         right.move(m, 0, 0);
         left.move(m, 0, 0);
         right.flow(m, viscosityRatio);
         left.flow(m, viscosityRatio);
-        double ratio = parts.wing().oddRatio();
-        double cross = right.w3 * left.forward - left.w3 * right.forward;
-        double carry = (1 - ratio) * cross / (right.square3 + left.square3 + TINY);
-        double uneven = ratio * parts.wing().twist() - carry;
-        right.load(m.density, uneven, m.camber - ratio * m.aileron, 1, 0, 0);
-        left.load(m.density, -uneven, m.camber + ratio * m.aileron, 1, 0, 0);
+        TailVolumeModel.WingHalves wing = parts.wing();
+        double ratio = wing.oddRatio();
+        if (m.camber != camber) {
+            camber = m.camber;
+            zeroLift = wing.zeroLift().value(camber);
+        }
+        double difference = 0.5 * (right.lifting(-zeroLift) - left.lifting(-zeroLift));
+        double middle2 = 0.5 * (right.square3 + left.square3);
+        double sideways = right.sideways() * m.u / Math.sqrt(middle2 + TINY);
+        double lost = (1 - ratio) * sideways + (1 - wing.turningRatio()) * (difference - sideways);
+        double uneven = ratio * wing.twist();
+        double lostRight = lost / Math.sqrt(right.square3 + SLOW_2);
+        double lostLeft = lost / Math.sqrt(left.square3 + SLOW_2);
+        right.load(m.density, uneven - lostRight, m.camber - ratio * m.aileron, 1);
+        left.load(m.density, lostLeft - uneven, m.camber + ratio * m.aileron, 1);
         even = 0.5 * (right.circulation + left.circulation);
-        odd = 0.5 * (right.circulation - left.circulation);
+        side = wing.slope() * ratio * sideways;
+        turning = 0.5 * (right.circulation - left.circulation) - side;
     }
 
     private double downwash(Motion m) {
         Wash wash = parts.wash();
-        return parts.corrections().downwash() * even * drifted(m, wash.tailplane(), wash.tailplaneArm());
+        double across = 0.5 * (right.w3 + left.w3);
+        double square = m.u * m.u + across * across;
+        wash.spread().at(Math.atan2(across, m.u), SurfaceKnots.speedPlace(square * viscosity2), m.camber, wake);
+        double spread = Math.sqrt(square) * wake[0];
+        return parts.corrections().downwash() * drifted(m, wash.tailplane(), wash.tailplaneArm(), even + spread);
     }
 
     private double sidewash(Motion m) {
         Wash wash = parts.wash();
-        double forward = Math.max(m.u, 0);
-        double share = forward * forward / (m.u * m.u + m.v * m.v + TINY);
-        return even * drifted(m, wash.fin(), wash.finArm()) + odd * share * wash.finOdd();
+        return drifted(m, wash.fin(), wash.finArm(), even);
     }
 
-    /** Value for the wake's drift, the wing's turning half way to the tail included; none when the tail leads. */
-    private static double drifted(Motion m, CubicGrid1 byDrift, double arm) {
+    /** Velocity for the wake's drift, the wing's turning half way to the tail included; none when the tail leads. */
+    private double drifted(Motion m, CubicGrid1 byDrift, double arm, double level) {
         if (m.u <= 0) {
             return 0;
         }
         double sideways = m.v - 0.5 * m.r * arm;
-        return byDrift.value(sideways / Math.sqrt(m.u * m.u + sideways * sideways + TINY));
+        byDrift.at(sideways / Math.sqrt(m.u * m.u + sideways * sideways + TINY), wake);
+        return level * wake[WingWake.EVEN] + side * wake[WingWake.SIDE] + turning * wake[WingWake.TURNING];
     }
 
     private static double magnitude(double alpha) {

@@ -6,6 +6,7 @@ import org.sawfly.glider.Fin;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.Tailplane;
+import org.sawfly.math.CubicGrid1;
 import org.sawfly.math.Vec3;
 
 /**
@@ -13,8 +14,9 @@ import org.sawfly.math.Vec3;
  * velocity {@code v + omega x r}, with coefficients of the surface alone from tables made once by strips. The wing acts on the
  * tails through downwash (lagged by the way to the tail) and sidewash, the boom by its bending.
  *
- * <p>No stability derivative enters: they are differences of these forces. What a half wing sees of the other is one
- * ratio: of the two angles of attack the mean counts in full and half the difference by {@link WingWake#oddRatio()}.
+ * <p>No stability derivative enters: they are differences of these forces. What a half wing sees of the other are two
+ * ratios: of what turns the circulation of the two halves, V (alpha - alpha0), the mean counts in full, half the difference by
+ * {@link WingWake#oddRatio()} where sideslip makes it and by {@link WingWake#turningRatio()} where turning does.
  * Left out: ground effect, twist of the wing under load, the growth of circulation in time.
  *
  * <p>Immutable, shared between threads.
@@ -56,9 +58,19 @@ public final class TailVolumeModel implements AeroModel {
      * @param right half
      * @param left half
      * @param oddRatio what opposite angles count against equal ones [1]
+     * @param turningRatio the same of angles that grow outwards, as turning makes them [1]
+     * @param slope of lift, attached [1/rad]
+     * @param zeroLift angle of no lift by camber [rad]
      * @param twist incidence of the right half above the mean, and of the left below it [rad]
      */
-    record WingHalves(Element right, Element left, double oddRatio, double twist) {}
+    record WingHalves(
+            Element right,
+            Element left,
+            double oddRatio,
+            double turningRatio,
+            double slope,
+            CubicGrid1 zeroLift,
+            double twist) {}
 
     private TailVolumeModel(Parts parts, Reference reference, ApparentMass apparent, double mass) {
         this.parts = parts;
@@ -113,7 +125,14 @@ public final class TailVolumeModel implements AeroModel {
                 new Vec3(0, -up, outwards),
                 new Vec3(0, outwards, up),
                 tables.grid());
-        return new WingHalves(right, left, tables.wake().oddRatio(), 0.5 * bench.wingTwist());
+        return new WingHalves(
+                right,
+                left,
+                tables.wake().oddRatio(),
+                tables.wake().turningRatio(),
+                tables.grid().liftSlope(USUAL),
+                tables.grid().zeroLift(USUAL),
+                0.5 * bench.wingTwist());
     }
 
     private static Tail tailplane(Glider glider, Surface surface, Vec3 cg, Corrections corrections, Models models) {
@@ -131,7 +150,7 @@ public final class TailVolumeModel implements AeroModel {
                 tables.grid());
         return new Tail(
                 element,
-                tables.flap(),
+                tables.allMoving(),
                 BoomFlex.at(glider, place.x(), corrections.boomStiffness()),
                 bench.tailplaneIncidence() - tailplane.decalage(),
                 tables.grid().liftSlope(USUAL),
@@ -155,7 +174,7 @@ public final class TailVolumeModel implements AeroModel {
                 tables.grid());
         return new Tail(
                 element,
-                tables.flap(),
+                tables.allMoving(),
                 BoomFlex.at(glider, place.x(), corrections.boomStiffness()),
                 -bench.finSkew() - bench.boomSkew(),
                 tables.grid().liftSlope(USUAL),

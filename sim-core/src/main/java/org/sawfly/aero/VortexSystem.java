@@ -65,7 +65,7 @@ final class VortexSystem {
         for (Strips to : surfaces) {
             for (int i = 0; i < to.count; i++, row++) {
                 sectionShare[row] = 2 / (slopes[row] * to.chords[i]);
-                Vec3 point = to.quarters[i].plus(BACK.times(to.chords[i] * slopes[row] / (4 * Math.PI)));
+                Vec3 point = control(to, i, slopes[row]);
                 int column = 0;
                 for (Strips from : surfaces) {
                     double radius = from == to ? 0 : core;
@@ -83,6 +83,11 @@ final class VortexSystem {
         if (setting == Setting.CLASSICAL) {
             System.arraycopy(wd, 0, w, 0, w.length);
         }
+    }
+
+    /** Where the angle of strip i is taken, for a section of this lift slope [1/rad]. */
+    static Vec3 control(Strips strips, int i, double slope) {
+        return strips.quarters[i].plus(BACK.times(strips.chords[i] * slope / (4 * Math.PI)));
     }
 
     private void fill(

@@ -1,24 +1,31 @@
 package org.sawfly.aero;
 
 import org.sawfly.math.CubicGrid1;
+import org.sawfly.math.CubicGrid3;
 
 /**
- * What the wing's wake does at the tails, see {@link WingWake}.
+ * What the wing's wake does at the tails, see {@link WingWake}: channels are its loads.
  *
  * @param tailplane downwash over V CL by the sine of the drift angle [1]
+ * @param spread what the load's spread adds to the CL that the downwash sees, see {@link WingWake#spread} [1]
  * @param tailplaneArm from the wing's to the tailplane's quarter point [m]
  * @param fin sidewash, to the right, over V CL by the sine of the drift angle [1]
- * @param finOdd sidewash over half the difference of V CL, right less left [1]
  * @param finArm from the wing's to the fin's quarter point [m]
  */
-record Wash(CubicGrid1 tailplane, double tailplaneArm, CubicGrid1 fin, double finOdd, double finArm) {
-    /** What a wake does at the tails. */
-    static Wash of(WingWake wake, Surface tailplane, Surface fin) {
+record Wash(CubicGrid1 tailplane, CubicGrid3 spread, double tailplaneArm, CubicGrid1 fin, double finArm) {
+    /**
+     * What a wake does at the tails.
+     *
+     * @param tailplaneAlone strips of the tailplane, wherever they are
+     * @param finAlone strips of the fin, wherever they are
+     */
+    static Wash of(WingWake wake, Surface tailplane, LoneSurface tailplaneAlone, Surface fin, LoneSurface finAlone) {
+        Strips strips = Strips.cosine(tailplane, tailplaneAlone.strips.count);
         return new Wash(
-                wake.byDrift(tailplane),
+                wake.byDrift(strips, tailplaneAlone),
+                wake.spread(strips, tailplaneAlone),
                 wake.middleX() - quarterX(tailplane),
-                wake.byDrift(fin),
-                wake.odd(fin),
+                wake.byDrift(Strips.cosine(fin, finAlone.strips.count), finAlone),
                 wake.middleX() - quarterX(fin));
     }
 

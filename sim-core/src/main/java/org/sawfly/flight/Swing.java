@@ -12,6 +12,14 @@ public record Swing(double first, double firstTime, double back, double finStall
     /** Angle at the fin beyond which it counts as stalled, 15 degrees [rad]; common practice, no source. */
     public static final double FIN_STALL = 0.2618;
 
+    /** First swing beyond which the fast model is not for use, 45 degrees [rad]: a test holds the two models together up to it. */
+    public static final double FAST_MODEL = 0.7854;
+
     /** None: flown without yaw. */
     public static final Swing NONE = new Swing(0, Double.NaN, 0, 0);
+
+    /** Whether the nose swings further than the fast model is for use: fly it by strips. */
+    public boolean beyondFastModel() {
+        return first > FAST_MODEL;
+    }
 }

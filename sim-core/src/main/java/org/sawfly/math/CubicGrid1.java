@@ -38,9 +38,20 @@ public final class CubicGrid1 {
     }
 
     /** All channels at x. */
-    public void at(double x, double[] out) {
+    public void at(double place, double[] out) {
+        double x = axis.wrap(place);
+        int i = axis.cell(x);
+        double t = axis.fraction(x, i);
+        double w0 = axis.weight(i, 0, t);
+        double w1 = axis.weight(i, 1, t);
+        double w2 = axis.weight(i, 2, t);
+        double w3 = axis.weight(i, 3, t);
+        int n0 = axis.node(i, 0) * channels;
+        int n1 = axis.node(i, 1) * channels;
+        int n2 = axis.node(i, 2) * channels;
+        int n3 = axis.node(i, 3) * channels;
         for (int c = 0; c < channels; c++) {
-            out[c] = channel(x, c);
+            out[c] = w0 * values[n0 + c] + w1 * values[n1 + c] + w2 * values[n2 + c] + w3 * values[n3 + c];
         }
     }
 

@@ -23,6 +23,12 @@ public record SoftBoom(double asIs, double asIsBest, double stiff, double stiffB
     /** Of an answered scenario. */
     public static SoftBoom of(Workbench bench, Scenario scenario, Result result) {
         FlightPlan plan = result.plan();
+        FlightPlan stiff = unbending(bench, scenario, plan);
+        return new SoftBoom(height(plan), height(Best.preset(plan)), height(stiff), height(Best.preset(stiff)));
+    }
+
+    /** The same throw with a boom that does not bend, the preset counted from its own cruise position. */
+    static FlightPlan unbending(Workbench bench, Scenario scenario, FlightPlan plan) {
         Corrections c = scenario.corrections();
         Corrections unbending = new Corrections(
                 c.drag(),
@@ -41,8 +47,7 @@ public record SoftBoom(double asIs, double asIsBest, double stiff, double stiffB
                 scenario.flying().model(),
                 scenario.settings(),
                 air);
-        FlightPlan stiff = plan.withCraft(craft, Workbench.presetFrom(craft, craft, plan.launch()));
-        return new SoftBoom(height(plan), height(Best.preset(plan)), height(stiff), height(Best.preset(stiff)));
+        return plan.withCraft(craft, Workbench.presetFrom(craft, craft, plan.launch()));
     }
 
     private static double height(FlightPlan plan) {

@@ -39,7 +39,9 @@ class FlightTest {
         Outcome ordinary = fly(33, rate, Axes.PITCH_YAW);
         assertThat(Math.toDegrees(ordinary.swing().first())).isBetween(10.0, 20.0);
         assertThat(without - ordinary.top().height()).isBetween(0.3, 1.5);
-        Outcome bad = fly(33, FULL_SPIN, Axes.PITCH_YAW);
+        double spin = ordinary.release().spin().rate();
+        assertThat(spin).isCloseTo(FULL_SPIN, within(0.5));
+        Outcome bad = fly(33, spin, Axes.PITCH_YAW);
         assertThat(without - bad.top().height()).isBetween(5.0, 10.0);
     }
 

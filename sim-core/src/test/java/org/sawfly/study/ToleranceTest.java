@@ -9,6 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.sawfly.aero.BenchErrors;
 import org.sawfly.aero.Corrections;
+import org.sawfly.aero.ModelChoice;
 import org.sawfly.flight.Demo;
 import org.sawfly.flight.Mirror;
 import org.sawfly.flight.PresetRule;
@@ -53,8 +54,14 @@ class ToleranceTest {
         assertThat(half.elevatorDown())
                 .as("tailplane nose up lifts the tail: elevator up")
                 .isNegative();
-        // theory of a 40 % flap: 1 deg of incidence is some 1.3 deg of flap, the half of that 0.3 mm over 29 mm
-        assertThat(half.elevatorDown()).isBetween(-0.0008, -0.0002);
+        // theory of a 40 % flap: 1 deg of incidence is some 1.3 deg of flap, the half of that 0.3 mm over 29 mm; at a
+        // Reynolds
+        // number of 22 000 a flap works less
+        assertThat(half.elevatorDown()).isLessThan(-0.0003);
+        Scenario strips = SCENARIO.flown(SCENARIO.flying().by(ModelChoice.STRIP));
+        Tolerance byStrips =
+                Tolerance.of(BENCH, strips, BENCH.answer(strips), BenchError.TAILPLANE_INCIDENCE, 0.5 * DEGREE);
+        assertThat(half.elevatorDown()).isCloseTo(byStrips.elevatorDown(), within(0.00002));
         assertThat(Math.abs(half.height())).isLessThan(0.5);
         assertThat(half.reading(Demo.GLIDER)).isCloseTo(0.072 * 0.5 * DEGREE, within(1e-12));
     }

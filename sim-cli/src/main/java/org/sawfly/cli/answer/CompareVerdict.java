@@ -26,6 +26,13 @@ final class CompareVerdict {
     }
 
     void write() {
+        boolean far = FarSwing.of(today)
+                || versions.stream()
+                        .anyMatch(version -> version.answered().result() != null
+                                && FarSwing.of(version.answered().result()));
+        if (far) {
+            FarSwing.say(answer);
+        }
         if (Cautions.littleMargin(today)) {
             answer.verdict("Today already it has " + margins(today)
                     + ": move the CG forward before any full throw, whatever else you change.");

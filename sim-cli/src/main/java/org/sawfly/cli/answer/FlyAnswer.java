@@ -239,6 +239,9 @@ public final class FlyAnswer {
     private void end(Map<Relief.Of, Double> gains) {
         answer.caution("clear the whole circle and the line of flight. Estimate, not a promise.");
         Cautions.of(result).forEach(answer::caution);
+        if (FarSwing.of(result)) {
+            FarSwing.say(answer);
+        }
         if (outcome.ledger() == null || outcome.ended() != Ended.SETTLED) {
             answer.verdict("No settled height: it " + outcome.ended().words() + ".");
             return;

@@ -18,9 +18,6 @@ import org.sawfly.study.Setting;
 
 /** One glider, or one change of it, answered by both models: what the choice of model does to each answer. */
 public final class ModelsAnswer {
-    /** Beyond this first swing the fast model was not held against strips [deg]. */
-    public static final double FAR_SWING_DEG = 45;
-
     private static final List<Quantity<Result>> SHOWN = List.of(
             ResultQuantities.NOSE_LEAD,
             BalanceQuantities.NEUTRAL_POINT.of(Result::margins),
@@ -130,9 +127,8 @@ public final class ModelsAnswer {
         Pair fast = pairs.get(ModelChoice.TAIL_VOLUME);
         Pair strip = pairs.get(ModelChoice.STRIP);
         Quantity<Result> height = ResultQuantities.SETTLED_HEIGHT;
-        boolean far = ResultQuantities.FIRST_SWING.value(fast.version()) > FAR_SWING_DEG;
-        if (far) {
-            answer.verdict("The nose swings further than the fast model is good for: use --model strip.");
+        if (FarSwing.of(fast.version())) {
+            FarSwing.say(answer);
             return;
         }
         if (!changed) {

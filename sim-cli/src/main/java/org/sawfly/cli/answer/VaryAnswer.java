@@ -71,6 +71,9 @@ public final class VaryAnswer {
         if (sure != null) {
             sure.put(answer.results());
         }
+        if (rows.rows().stream().anyMatch(row -> FarSwing.of(row, today))) {
+            FarSwing.say(answer);
+        }
         if (asked.axes().size() == 1) {
             one();
         } else {
