@@ -12,6 +12,9 @@ import org.sawfly.motion.Trim;
  * Flies one launch: preset, climb, push-over, glide. Every change from one to the next runs over time by
  * {@link SmoothStep}, so that a flight depends smoothly on whatever is varied.
  *
+ * <p>In the climb the pilot sees the nose in the plane of the throw, where it may go over the vertical; from the push-over on
+ * against the horizon, whichever way the launch has turned.
+ *
  * <p>With roll as a freedom of motion the ailerons level the wings from the end of the preset on by a roll rate
  * {@code p_c = -3 R32}, and the rudder takes out the yaw rate, each as far as it reaches and with its servo's lag. Travel of both:
  * common practice, no source.
@@ -112,14 +115,14 @@ final class Pilot implements Controls {
     @Override
     public void command(double t, double[] state, Motion motion, double[] commands) {
         Kinematics.rotation(state, rotation);
-        double nose = Kinematics.noseElevation(rotation, 0);
+        double out = SmoothStep.at((t - presetEnd) / BLEND_TIME);
+        double pushed = SmoothStep.at((t - pushStart) / PUSH_TIME);
+        double nose = Kinematics.noseElevation(rotation, 0, pushed);
         double speed = Kinematics.airspeed(motion);
         double trim = craft.cruise().elevator();
         double flown = steering.elevator()
                 ? law.elevator(trim, wantedNose(t, speed), nose, motion.q, speed, motion.density)
                 : trim;
-        double out = SmoothStep.at((t - presetEnd) / BLEND_TIME);
-        double pushed = SmoothStep.at((t - pushStart) / PUSH_TIME);
         commands[0] = presetElevator + (flown - presetElevator) * out;
         commands[1] = presetCamber + (craft.cruiseCamber() - presetCamber) * pushed;
         commands[2] = presetAileron * (1 - out);

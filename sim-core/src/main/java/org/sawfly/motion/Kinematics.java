@@ -21,13 +21,17 @@ public final class Kinematics {
     }
 
     /**
-     * Elevation of the nose above the horizon, counted through the vertical: over 90 deg means on the back [rad].
+     * Elevation of the nose above the horizon [rad]. In the plane of the throw it is counted through the vertical, over 90 deg
+     * means on the back; but across that plane it would say 90 deg of a nose on the horizon. Whatever the heading, it ends at 90 deg.
      *
      * @param rotation body to earth
      * @param heading of the throw, clockwise from north [rad]
+     * @param free 0 in the plane of the throw, 1 whatever the heading, between them smooth [1]
      */
-    public static double noseElevation(double[] rotation, double heading) {
-        return Math.atan2(-rotation[6], rotation[0] * Math.cos(heading) + rotation[3] * Math.sin(heading));
+    public static double noseElevation(double[] rotation, double heading, double free) {
+        double along = rotation[0] * Math.cos(heading) + rotation[3] * Math.sin(heading);
+        double level = Math.sqrt(rotation[0] * rotation[0] + rotation[3] * rotation[3]);
+        return Math.atan2(-rotation[6], along + free * (level - along));
     }
 
     /** Speed through the air [m/s]. */

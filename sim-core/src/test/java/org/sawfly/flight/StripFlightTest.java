@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.sawfly.aero.AeroModel;
 import org.sawfly.aero.Corrections;
 import org.sawfly.aero.DragFactors;
@@ -162,23 +163,34 @@ class StripFlightTest {
     }
 
     /** Second differences over a cut in steps of a millimetre, all held together but for the cut. */
-    @Test
-    void a_sweep_is_smooth_in_the_whole_motion() {
-        double before = Double.NaN;
-        double last = Double.NaN;
+    @ParameterizedTest
+    @ValueSource(doubles = {8, 20})
+    void a_sweep_is_smooth_in_the_whole_motion(double rate) {
+        double[] before = null;
+        double[] last = null;
         double cg = MassProperties.of(Demo.GLIDER).cg().x();
         CgSetting sameCg = new CgSetting(cg, List.of(CgSetting.Means.BATTERY, CgSetting.Means.NOSE_LEAD));
         for (int millimetres = 30; millimetres < 44; millimetres++) {
             Glider cut = sameCg.apply(BoomCut.atRearEnd(millimetres * 1e-3, 0).apply(Demo.GLIDER));
-            double top = Flight.fly(plan(craft(cut, ModelChoice.STRIP), 8, Axes.ALL))
-                    .top()
-                    .height();
-            if (!Double.isNaN(before)) {
-                assertThat(top - 2 * last + before).as("at %d mm", millimetres).isCloseTo(0, within(0.003));
+            Outcome outcome = Flight.fly(plan(craft(cut, ModelChoice.STRIP), rate, Axes.ALL));
+            double[] heights = {outcome.top().height(), outcome.settled().height()};
+            for (int i = 0; i < 2 && before != null; i++) {
+                assertThat(heights[i] - 2 * last[i] + before[i])
+                        .as("number %d at %d mm", i, millimetres)
+                        .isCloseTo(0, within(0.003));
             }
             before = last;
-            last = top;
+            last = heights;
         }
+    }
+
+    /** The full spin turns the launch off by more than a right angle: the pilot still sees the horizon. */
+    @Test
+    void a_launch_that_turns_off_far_settles() {
+        Outcome outcome = Flight.fly(plan(craft(Demo.GLIDER, ModelChoice.STRIP), 20, Axes.ALL));
+        assertThat(Math.abs(outcome.top().course().heading())).isGreaterThan(Math.toRadians(90));
+        assertThat(outcome.settled().ticked()).isTrue();
+        assertThat(outcome.settled().transitionLoss()).isCloseTo(0, within(0.3));
     }
 
     @Test

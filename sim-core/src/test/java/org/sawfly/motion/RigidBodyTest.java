@@ -289,8 +289,22 @@ class RigidBodyTest {
             Quaternion.fromAngles(
                     over ? Math.PI : 0, over ? Math.PI - nose : nose, over ? heading + Math.PI : heading, q, 0);
             Quaternion.toMatrix(q, 0, rotation);
-            assertThat(Kinematics.noseElevation(rotation, heading)).isCloseTo(nose, within(1e-12));
+            assertThat(Kinematics.noseElevation(rotation, heading, 0)).isCloseTo(nose, within(1e-12));
+            double whateverHeading = over ? Math.PI - nose : nose;
+            assertThat(Kinematics.noseElevation(rotation, 2.1, 1)).isCloseTo(whateverHeading, within(1e-12));
         }
+    }
+
+    @Test
+    void noseElevationAcrossTheThrowIsFreeOfItsPlane() {
+        double[] rotation = new double[9];
+        double[] q = new double[4];
+        Quaternion.fromAngles(0.4, -0.05, 0.5 * Math.PI, q, 0);
+        Quaternion.toMatrix(q, 0, rotation);
+        assertThat(Kinematics.noseElevation(rotation, 0, 0))
+                .as("straight down in the plane of the throw")
+                .isCloseTo(-0.5 * Math.PI, within(1e-12));
+        assertThat(Kinematics.noseElevation(rotation, 0, 1)).isCloseTo(-0.05, within(1e-12));
     }
 
     @Test
