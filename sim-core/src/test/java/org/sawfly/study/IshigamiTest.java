@@ -3,6 +3,8 @@ package org.sawfly.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.sawfly.study.statistics.Sample;
 import org.sawfly.study.statistics.ShareOfVariance;
@@ -79,6 +81,24 @@ class IshigamiTest {
             sum += off * off / seeds;
         }
         return Math.sqrt(sum);
+    }
+
+    /** Draws without an outcome say nothing, not even how much chance explains. */
+    @Test
+    void whatIsMissingDoesNotCount() {
+        for (long seed = 0; seed < 16; seed++) {
+            double[][] d = drawn(128, seed);
+            double[][] first = new double[4][];
+            for (int k = 0; k < 4; k++) {
+                first[k] = Arrays.copyOf(d[k], 24);
+            }
+            Arrays.fill(d[3], 24, 128, Double.NaN);
+            assertThat(ranked(d)).as("seed %d", seed).isEqualTo(ranked(first));
+        }
+    }
+
+    private static Map<Integer, Double> ranked(double[][] columns) {
+        return ShareOfVariance.ranked(Map.of(0, columns[0], 1, columns[1], 2, columns[2]), columns[3], 0.01);
     }
 
     @Test

@@ -66,14 +66,16 @@ public final class ShareOfVariance {
      * chance would.
      *
      * @param inputs any numbers, by the same order as the outcome
+     * @param outcome where it is NaN the pair does not count
      * @param least share that is named
      * @return shares of the outcome's whole variance, the greatest first
      */
     public static <T> Map<T, Double> ranked(Map<T, double[]> inputs, double[] outcome, double least) {
         Map<T, Double> found = new LinkedHashMap<>();
         Map<T, double[]> left = new LinkedHashMap<>(inputs);
-        double total = Sample.of(outcome).squares();
-        double enough = Math.max(least, MORE_THAN_CHANCE * byChance(outcome.length));
+        Sample sample = Sample.of(outcome);
+        double total = sample.squares();
+        double enough = Math.max(least, MORE_THAN_CHANCE * byChance(sample.size()));
         double[] rest = outcome;
         while (total > 0 && !left.isEmpty()) {
             double[] from = rest;
