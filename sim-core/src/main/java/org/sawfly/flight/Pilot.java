@@ -12,8 +12,9 @@ import org.sawfly.motion.Trim;
  * Flies one launch: preset, climb, push-over, glide. Every change from one to the next runs over time by
  * {@link SmoothStep}, so that a flight depends smoothly on whatever is varied.
  *
- * <p>In the climb the pilot sees the nose in the plane of the throw, where it may go over the vertical; from the push-over on
- * against the horizon, whichever way the launch has turned.
+ * <p>The pilot sees the nose in the plane of the throw, where it may go over the vertical. With roll as a freedom of motion a
+ * launch may turn far out of that plane: there it is the plane of the throw in the climb alone, and from the push-over on the
+ * horizon, whichever way the launch has turned.
  *
  * <p>With roll as a freedom of motion the ailerons level the wings from the end of the preset on by a roll rate
  * {@code p_c = -3 R32}, and the rudder takes out the yaw rate, each as far as it reaches and with its servo's lag. Travel of both:
@@ -117,7 +118,7 @@ final class Pilot implements Controls {
         Kinematics.rotation(state, rotation);
         double out = SmoothStep.at((t - presetEnd) / BLEND_TIME);
         double pushed = SmoothStep.at((t - pushStart) / PUSH_TIME);
-        double nose = Kinematics.noseElevation(rotation, 0, pushed);
+        double nose = Kinematics.noseElevation(rotation, 0, rolls ? pushed : 0);
         double speed = Kinematics.airspeed(motion);
         double trim = craft.cruise().elevator();
         double flown = steering.elevator()
