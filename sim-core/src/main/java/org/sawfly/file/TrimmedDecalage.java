@@ -13,11 +13,12 @@ import org.sawfly.motion.Trim;
 
 /**
  * The decalage with which a glider cruises with its elevator level, at its CG: what a builder sets before all else and
- * so the best guess where it was not measured. Found by the secant rule on the elevator that trims the cruise.
+ * so the best guess where it was not measured. The cruise is taken at the lift of the best glide, where a builder looks whether
+ * the elevator is in line. Found by the secant rule on the elevator that trims it.
  */
 final class TrimmedDecalage implements GliderReader.CruiseDecalage {
-    /** Lift coefficient of the cruise where no speed is given [1]; common practice, no source. */
-    private static final double CRUISE_LIFT = 0.6;
+    /** Lift coefficient near the best glide of such gliders in the cruise setting [1]; common practice, no source. */
+    private static final double CRUISE_LIFT = 0.5;
 
     private static final double FIRST = 0.02;
     private static final double STEP = 0.005;
