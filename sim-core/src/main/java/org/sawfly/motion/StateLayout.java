@@ -46,10 +46,12 @@ public final class StateLayout {
         fill(tolerance, P, DOWNWASH_LAG, 1e-3);
         fill(tolerance, DOWNWASH_LAG, ELEVATOR, 1e-3);
         fill(tolerance, ELEVATOR, LOSSES, 1e-4);
-        tolerance[BOOM_UP] = 3e-4;
-        tolerance[BOOM_RIGHT] = 3e-4;
-        tolerance[BOOM_UP_RATE] = 0.05;
-        tolerance[BOOM_RIGHT_RATE] = 0.05;
+        // An explicit method pumps a quick swing up as far as its tolerance lets it: well below what a swing at release
+        // has
+        tolerance[BOOM_UP] = 3e-6;
+        tolerance[BOOM_RIGHT] = 3e-6;
+        tolerance[BOOM_UP_RATE] = 1e-3;
+        tolerance[BOOM_RIGHT_RATE] = 1e-3;
         fill(tolerance, LOSSES, SIZE, 1e-3);
         return tolerance;
     }
