@@ -10,7 +10,7 @@ final class StripEvaluator implements AeroEvaluator {
     /** Speed below which the downwash's way to the tail takes no longer, to the fourth power [m4/s4]. */
     private static final double SLOWEST_4 = 16;
     /** Share of the speed in the wing's plane, below which the wake begins to miss the tails [1]. */
-    private static final double ALONG = 0.5;
+    static final double ALONG = 0.5;
 
     private static final int LIFT = Loss.LIFT.ordinal();
 

@@ -3,6 +3,7 @@ package org.sawfly.aero;
 import org.sawfly.aero.TailVolumeModel.Parts;
 import org.sawfly.air.Atmosphere;
 import org.sawfly.math.CubicGrid1;
+import org.sawfly.math.SmoothStep;
 import org.sawfly.math.Vec3;
 
 /** Scratch of the fast model for one flight. Order: wing halves, bodies, tailplane on its boom, fin on its boom. */
@@ -150,14 +151,19 @@ final class TailVolumeEvaluator implements AeroEvaluator {
         return drifted(m, wash.fin(), wash.finArm(), even);
     }
 
-    /** Velocity for the wake's drift, the wing's turning half way to the tail included; none when the tail leads. */
+    /**
+     * Velocity for the wake's drift, the wing's turning half way to the tail included; none when the tail leads. Fades as in
+     * {@link StripEvaluator} where the wake goes off across the wing's plane.
+     */
     private double drifted(Motion m, CubicGrid1 byDrift, double arm, double level) {
         if (m.u <= 0) {
             return 0;
         }
         double sideways = m.v - 0.5 * m.r * arm;
-        byDrift.at(sideways / Math.sqrt(m.u * m.u + sideways * sideways + TINY), wake);
-        return level * wake[WingWake.EVEN] + side * wake[WingWake.SIDE] + turning * wake[WingWake.TURNING];
+        double along2 = m.u * m.u + sideways * sideways;
+        double fade = SmoothStep.at(Math.sqrt(along2 / (along2 + m.w * m.w + TINY)) / StripEvaluator.ALONG);
+        byDrift.at(sideways / Math.sqrt(along2 + TINY), wake);
+        return fade * (level * wake[WingWake.EVEN] + side * wake[WingWake.SIDE] + turning * wake[WingWake.TURNING]);
     }
 
     private static double magnitude(double alpha) {

@@ -121,6 +121,25 @@ abstract class AeroModelContract {
     }
 
     @Test
+    void a_wake_that_goes_off_across_the_wing_misses_the_tail() {
+        double attached = Math.abs(downwashAt(5));
+        double begins = Math.abs(downwashAt(70));
+        assertThat(begins).isGreaterThan(0.1 * attached);
+        // S(2 cos 80 deg) = 0.23 is left of the wake there; without it more than half of what there is at 70 would be
+        assertThat(Math.abs(downwashAt(80))).isLessThan(0.25 * begins);
+        // no step where the tail begins to lead
+        assertThat(downwashAt(89.99) - downwashAt(90.01)).isCloseTo(0, within(1e-4 * attached));
+    }
+
+    /** Settled downwash at 10 m/s [m/s]. */
+    private double downwashAt(double degrees) {
+        Motion m = calm();
+        m.u = 10 * Math.cos(Math.toRadians(degrees));
+        m.w = 10 * Math.sin(Math.toRadians(degrees));
+        return symmetric().evaluator().settledDownwash(m);
+    }
+
+    @Test
     void no_wind_gives_no_force_and_finite_numbers() {
         Loads loads = at(calm());
         assertThat(new double[] {loads.fx, loads.fy, loads.fz, loads.mx, loads.my, loads.mz})
