@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.sawfly.cli.answer.CannotWrite;
 import org.sawfly.cli.command.CommandException;
@@ -25,6 +26,12 @@ final class Failures {
             "-o", "--csv FILE or --chart FILE",
             "--quiet", "-q");
 
+    /** How often, by the name another command has for it. */
+    private static final Map<String, String> ALIKE = Map.of("--draws", "--throws", "--throws", "--draws");
+
+    private static final Pattern OPTION = Pattern.compile("-(?![\\d.]).+");
+    private static final Pattern TYPE = Pattern.compile(" is not an? (?:int|long)$");
+
     private final PrintStream err;
     private final boolean trace;
 
@@ -37,7 +44,7 @@ final class Failures {
         if (e.getCause() instanceof CommandException || e.getCause() instanceof InputException) {
             return failed(e.getCause());
         }
-        err.println("sawfly: " + decapitalized(e.getMessage()));
+        err.println("sawfly: " + decapitalized(words(e)));
         CommandLine line = e.getCommandLine();
         if (e instanceof UnmatchedArgumentException unmatched) {
             String meant = meant(unmatched);
@@ -90,12 +97,31 @@ final class Failures {
                 : e.getMessage();
     }
 
+    /** What is wrong, in a builder's words: options without the values behind them, numbers by no type of a program. */
+    private static String words(ParameterException e) {
+        List<String> options = e instanceof UnmatchedArgumentException unmatched
+                ? unmatched.getUnmatched().stream()
+                        .filter(word -> OPTION.matcher(word).matches())
+                        .toList()
+                : List.of();
+        if (!options.isEmpty()) {
+            return (options.size() == 1 ? "unknown option: '" : "unknown options: '") + String.join("', '", options)
+                    + "'";
+        }
+        return TYPE.matcher(e.getMessage()).replaceFirst(" is not a whole number");
+    }
+
     private static String meant(UnmatchedArgumentException e) {
         String word = e.getUnmatched().isEmpty() ? "" : e.getUnmatched().get(0);
         int equals = word.indexOf('=');
-        String known = MEANT.get(equals < 0 ? word : word.substring(0, equals));
+        String option = equals < 0 ? word : word.substring(0, equals);
+        String known = MEANT.get(option);
         if (known != null) {
             return known;
+        }
+        String like = ALIKE.get(option);
+        if (like != null && e.getCommandLine().getCommandSpec().findOption(like) != null) {
+            return like;
         }
         List<String> close = e.getSuggestions();
         return close.stream().distinct().limit(3).collect(Collectors.joining(" or "));

@@ -126,6 +126,9 @@ class CalibrateTest {
         assertThat(none.err()).contains("quiet.csv: no throw in it");
         assertThat(folder.resolve("none-glider.yaml")).doesNotExist();
         assertThat(Runs.of("calibrate", PLOVER).code()).isEqualTo(2);
+        Runs unnamed = Runs.of("calibrate", PLOVER, BEFORE, "--write", "");
+        assertThat(unnamed.code()).isEqualTo(2);
+        assertThat(unnamed.err()).contains("is no beginning of a name");
         assertThat(Runs.of(
                                 "calibrate",
                                 PLOVER,

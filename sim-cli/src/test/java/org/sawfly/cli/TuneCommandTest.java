@@ -48,6 +48,8 @@ class TuneCommandTest {
         "--let, preset.elevator_up_mm=0..100, 3, out of range",
         "--let, boom.cutt_mm=0..20, 3, Maybe",
         "--let, preset.elevator_up_mm=0.., 2, both ends",
+        "--let, climb_deg=70..70, 3, does not rise",
+        "--limit, static_margin_pct=2, 3, Maybe static_margin_pct=2..",
         "--limit, statc_margin_pct=2.., 2, Maybe static_margin_pct",
         "--limit, static_margin_pct=60.., 4, no setting within the ends keeps the limits",
         "--aim, far, 2, 'choose from height, time'"

@@ -235,6 +235,11 @@ class WrongInputsTest {
                 "3; vary PLOVER --vary cut=0..80/0.00000008; 1000000001",
                 "2; vary PLOVER --vary boom.cut_mm=0..80/10 --vary boom.cut_mm=0..80/10; varied twice",
                 "2; vary PLOVER; nothing to vary",
+                "2; compare PLOVER --change boom.cut_mm=40,cut=50; boom.cut_mm is there twice",
+                "2; compare PLOVER --change boom.cut_mm=40 --draws many; 'many' is not a whole number",
+                "2; compare PLOVER --change boom.cut_mm=40 --throws 20; Maybe --draws",
+                "2; scatter PLOVER --draws -5; Maybe --throws",
+                "3; vary PLOVER --vary boom.cut_mm=1e400; not the number 1e400",
                 "2; fly PLOVER --chart x.pdf; .png or .svg",
                 "5; fly PLOVER --chart nowhere/x.png; no folder",
                 "4; fly PLOVER --change boom.cut_mm=300; no steady glide"
@@ -242,6 +247,14 @@ class WrongInputsTest {
     void wordsOnTheCommandLineGoWrongInWords(int code, String words, String said) {
         String[] args = words.replace("PLOVER", plover).split(" ");
         assertThat(answered(code, args).err()).contains(said);
+    }
+
+    @Test
+    void nothingIsGuessedThatCannotBeMeant() {
+        assertThat(answered(2, "tolerance", plover, "--draws", "20").err())
+                .startsWith("sawfly: unknown option: '--draws'\nMore: ");
+        assertThat(answered(3, "vary", plover, "--vary", "boom.cut_mm=1e400").err())
+                .doesNotContain("Maybe");
     }
 
     @Test

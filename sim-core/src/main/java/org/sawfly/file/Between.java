@@ -33,7 +33,8 @@ public record Between(String path, double from, double to) {
             problems.add(place, "", Ascii.printable(written) + " is not KEY=FROM..TO", "preset.elevator_up_mm=0..3");
         } else if (!range.matches() || range.group(1) == null && range.group(2) == null) {
             String text = Ascii.printable(written.substring(equals + 1));
-            problems.add(place, path, "\"" + text + "\" is no range FROM..TO of plain numbers", path + "=0..3");
+            String meant = text.matches("\\d{1,9}(\\.\\d{1,9})?") ? path + "=" + text + ".." : path + "=0..3";
+            problems.add(place, path, "\"" + text + "\" is no range FROM..TO of plain numbers", meant);
         } else {
             from = range.group(1) == null ? Double.NEGATIVE_INFINITY : Double.parseDouble(range.group(1));
             to = range.group(2) == null ? Double.POSITIVE_INFINITY : Double.parseDouble(range.group(2));
@@ -43,7 +44,7 @@ public record Between(String path, double from, double to) {
                         place,
                         path,
                         "the range " + text + " does not rise",
-                        path + "=" + range.group(2) + ".." + range.group(1));
+                        from == to ? "" : path + "=" + range.group(2) + ".." + range.group(1));
             }
         }
         problems.throwIfAny();

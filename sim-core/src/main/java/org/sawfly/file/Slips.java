@@ -43,7 +43,7 @@ final class Slips {
     private static final Pattern PLAIN = Pattern.compile("([+-]?)(" + NUMBER + ")");
     private static final Pattern HEX = Pattern.compile("0[xX]([0-9a-fA-F]{1,6})");
     private static final Pattern WITH_UNIT =
-            Pattern.compile("([+-]?)(" + NUMBER + ")\\s*([A-Za-z%\\u00b0/\"'][A-Za-z0-9%/\\u00b2. ]*)");
+            Pattern.compile("([+-]?)(" + NUMBER + ")\\s*((?![eE][+-]?\\d)[A-Za-z%\\u00b0/\"'][A-Za-z0-9%/\\u00b2. ]*)");
     private static final Pattern RANGE = Pattern.compile("(" + NUMBER + ")\\s*(?:-|\\.\\.|to|/)\\s*(" + NUMBER + ").*");
     private static final Pattern ABOUT = Pattern.compile("(?:~|ca\\.?|about|approx\\.?|<|>|=)\\s*(.*?)|(.*?)\\s*\\?");
 

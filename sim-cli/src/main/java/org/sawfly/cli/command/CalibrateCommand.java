@@ -131,8 +131,9 @@ final class CalibrateCommand implements Runnable {
 
     private Path named(String ending) {
         Path name = write.getFileName();
-        if (name == null) {
-            throw new CommandException(Exit.WRONG_USE, "--write " + write + " is no beginning of a name");
+        if (name == null || List.of("", ".", "..").contains(name.toString())) {
+            throw new CommandException(
+                    Exit.WRONG_USE, "--write \"" + write + "\" is no beginning of a name. Maybe --write evening");
         }
         return write.resolveSibling(name + ending);
     }

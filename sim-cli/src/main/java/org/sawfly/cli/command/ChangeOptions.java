@@ -74,7 +74,12 @@ final class ChangeOptions {
     List<Setting> changes() {
         List<Setting> all = new ArrayList<>();
         for (String change : changes) {
-            all.addAll(Settings.parse(change, "--change"));
+            for (Setting setting : Settings.parse(change, "--change")) {
+                if (all.stream().anyMatch(other -> other.path().equals(setting.path()))) {
+                    throw new CommandException(Exit.WRONG_USE, "--change " + setting.path() + " is there twice");
+                }
+                all.add(setting);
+            }
         }
         return all;
     }
