@@ -63,8 +63,8 @@ public record Difference(double before, double after, Unit unit, int decimals) {
 
     /**
      * With the likely range of the difference: "0.1 m lower (0.0-0.3)"; "no clear difference" when the range spans zero or
-     * lies on the other side, "too small to see" when all of it is below what film or log can show. A range that is no
-     * wider than what is printed is left out.
+     * lies on the other side, "too small to see" when all of it is below what film or log can show. A range that
+     * prints as one number is left out.
      *
      * @param direction words for the two ways
      * @param likely range of the difference after less before, in the unit
@@ -83,7 +83,7 @@ public record Difference(double before, double after, Unit unit, int decimals) {
         }
         Band sizes = amount < 0 || amount == 0 && likely.high() <= 0 ? likely.negated() : likely;
         String low = Numbers.fixed(sizes.low(), decimals);
-        boolean wide = !low.equals(Numbers.fixed(sizes.high(), decimals)) || !low.equals(magnitude());
+        boolean wide = !low.equals(Numbers.fixed(sizes.high(), decimals));
         return words(direction) + (wide ? " (" + Numbers.range(sizes, decimals) + ")" : "");
     }
 

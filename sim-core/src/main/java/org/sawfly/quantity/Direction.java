@@ -29,8 +29,8 @@ public enum Direction {
     }
 
     /**
-     * A likely range in words: "0.2 m lower to 0.3 m higher", "0.1 to 0.3 m lower", "0.1 m lower"; "same" when it prints as
-     * nothing, "-" when there is none.
+     * A likely range in words: "0.2 m lower to 0.3 m higher", "0.1 to 0.3 m lower", "0.1 m lower"; "same to 0.3 m
+     * higher" when the other end prints as nothing, "same" when both do, "-" when there is none.
      *
      * @param likely range of after less before, in the unit
      * @param unit whose word stands behind the numbers
@@ -51,6 +51,9 @@ public enum Direction {
         double most = Math.max(Math.abs(low), Math.abs(high));
         if (most == 0) {
             return Difference.SAME;
+        }
+        if (least == 0 && likely.spansZero()) {
+            return Difference.SAME + " to " + say(Numbers.fixed(most, decimals) + word, high > 0);
         }
         String sizes = least == most
                 ? Numbers.fixed(most, decimals)

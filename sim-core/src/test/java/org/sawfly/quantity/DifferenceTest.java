@@ -48,6 +48,7 @@ class DifferenceTest {
         assertThat(grams(1, 1).words(Direction.WEIGHT, new Band(-0.2, 0), 0)).isEqualTo("same (0.0-0.2)");
         assertThat(height.words(Direction.HEIGHT, new Band(0.1, 0.3), 0)).isEqualTo("no clear difference");
         assertThat(height.words(Direction.HEIGHT, new Band(-0.11, -0.09), 0)).isEqualTo("0.1 m lower");
+        assertThat(height.words(Direction.HEIGHT, new Band(-0.21, -0.19), 0)).isEqualTo("0.1 m lower");
     }
 
     @Test
@@ -56,7 +57,7 @@ class DifferenceTest {
                 .isEqualTo("0.2 m lower to 0.3 m higher");
         assertThat(Direction.HEIGHT.range(new Band(-0.3, -0.1), Unit.METRE, 1)).isEqualTo("0.1 to 0.3 m lower");
         assertThat(Direction.HEIGHT.range(new Band(0.02, 0.3), Unit.METRE, 1)).isEqualTo("0.0 to 0.3 m higher");
-        assertThat(Direction.HEIGHT.range(new Band(-0.02, 0.3), Unit.METRE, 1)).isEqualTo("0.0 to 0.3 m higher");
+        assertThat(Direction.HEIGHT.range(new Band(-0.02, 0.3), Unit.METRE, 1)).isEqualTo("same to 0.3 m higher");
         assertThat(Direction.HEIGHT.range(new Band(-0.11, -0.09), Unit.METRE, 1))
                 .isEqualTo("0.1 m lower");
         assertThat(Direction.LEAD.range(new Band(-0.6, -0.1), Unit.GRAM, 1)).isEqualTo("take out 0.1 to 0.6 g");

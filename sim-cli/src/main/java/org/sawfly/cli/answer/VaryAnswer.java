@@ -200,18 +200,19 @@ public final class VaryAnswer {
         return cells;
     }
 
-    /** A range: with its word where it lies on one side. */
+    /** A range: with its word where it lies clearly on one side. */
     private static String likely(VaryRow row) {
         Quantity<Result> height = ResultQuantities.APEX_HEIGHT;
         Band likely = row.likely(height);
         if (Double.isNaN(likely.low())) {
             return Numbers.NONE;
         }
-        if (likely.spansZero()) {
-            return Numbers.fixed(likely.low(), height.decimals()) + " to "
-                    + Numbers.fixed(likely.high(), height.decimals());
+        boolean lower = row.clearlyLower();
+        if (!lower && !row.clearlyHigher()) {
+            String low = Numbers.fixed(likely.low(), height.decimals());
+            String high = Numbers.fixed(likely.high(), height.decimals());
+            return low.equals(high) ? Difference.SAME : low + " to " + high;
         }
-        boolean lower = likely.high() <= 0;
         String sizes = Numbers.range(lower ? likely.negated() : likely, height.decimals());
         return sizes + (lower ? " lower" : " higher");
     }

@@ -20,6 +20,9 @@ import org.sawfly.study.Vary;
  *     {@link LikelyCells}; NaN for none
  */
 public record VaryRow(List<Double> values, String ended, boolean flew, double[] numbers) {
+    /** What prints as more than nothing [m]. */
+    private static final double CLEAR = 0.05;
+
     private static final String SETTLED = org.sawfly.flight.Ended.SETTLED.words();
 
     /** Of a row that was just worked out, with how sure its differences from today are; null for no ranges. */
@@ -112,6 +115,16 @@ public record VaryRow(List<Double> values, String ended, boolean flew, double[] 
     Band likely(Quantity<Result> quantity) {
         int at = ResultQuantities.ALL.size() + LikelyCells.lowOf(quantity);
         return new Band(numbers[at], numbers[at + 1]);
+    }
+
+    /** Whether the launch is clearly higher than today: a range that ends nearer to today than is printed is not clear. */
+    boolean clearlyHigher() {
+        return likely(ResultQuantities.APEX_HEIGHT).low() >= CLEAR;
+    }
+
+    /** Whether it is clearly lower. */
+    boolean clearlyLower() {
+        return likely(ResultQuantities.APEX_HEIGHT).high() <= -CLEAR;
     }
 
     private static int index(Quantity<Result> quantity) {

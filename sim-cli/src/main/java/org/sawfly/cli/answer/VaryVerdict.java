@@ -14,9 +14,6 @@ final class VaryVerdict {
     /** Heights within so much are flat [m]: what a log shows of launch heights on one evening. */
     private static final double FLAT = Seeing.HEIGHT_M;
 
-    /** A range that ends nearer to today than what is printed is not called clear [m]. */
-    private static final double LEAST = 0.05;
-
     private final Answer answer;
     private final VariedAxis axis;
     private final List<VaryRow> flown;
@@ -83,12 +80,8 @@ final class VaryVerdict {
         }
         List<VaryRow> others =
                 flown.stream().filter(row -> !axis.isToday(row.values().get(0))).toList();
-        List<VaryRow> higher = others.stream()
-                .filter(row -> row.likely(ResultQuantities.APEX_HEIGHT).low() >= LEAST)
-                .toList();
-        List<VaryRow> lower = others.stream()
-                .filter(row -> row.likely(ResultQuantities.APEX_HEIGHT).high() <= -LEAST)
-                .toList();
+        List<VaryRow> higher = others.stream().filter(VaryRow::clearlyHigher).toList();
+        List<VaryRow> lower = others.stream().filter(VaryRow::clearlyLower).toList();
         if (higher.isEmpty() && lower.isEmpty()) {
             answer.verdict("Nowhere is the launch clearly higher or lower than today.");
         }
