@@ -139,7 +139,7 @@ public final class GlideAnswer {
         answer.figure(GlideFigure.of(
                 "Least sink " + ResultQuantities.MIN_SINK.text(asked.result()) + " m/s at " + speed + " m/s",
                 "Best glide " + results.put(ResultQuantities.BEST_GLIDE, asked.result()) + ". Circling costs about "
-                        + more + " % more sink.",
+                        + more + " % more sink. At the dots: elevator, mm.",
                 FlyFigures.foot(asked),
                 SINK,
                 ELEVATOR,

@@ -20,6 +20,8 @@ final class Overlay {
     private static final double OTHER_SIDE = 0.5;
     private static final double CROSSED = 0.7;
     private static final double TAKEN = 10;
+    /** Words further from their dot than this are tied to it by a line. */
+    private static final double FAR = 9;
 
     private Box panel;
     private final List<Box> taken = new ArrayList<>();
@@ -144,7 +146,13 @@ final class Overlay {
         }
         double x = scale.across(flag.x());
         double left = x - 7 - Letters.width(flag.label(), FLAG.size());
-        put(new double[] {x + 7, left}, scale.down(flag.y()) - 6, flag.label(), FLAG);
+        double y = scale.down(flag.y());
+        Box words = put(new double[] {x + 7, left}, y - 6, flag.label(), FLAG);
+        double nearX = Math.max(words.left(), Math.min(x, words.right()));
+        double nearY = Math.max(words.top(), Math.min(y, words.bottom()));
+        if (Math.hypot(nearX - x, nearY - y) > FAR) {
+            pen.line(x, y, nearX, nearY, Hue.QUIET, 1);
+        }
     }
 
     private void dot(Mark.Flag flag, Scale scale) {
@@ -224,7 +232,7 @@ final class Overlay {
     }
 
     /** As {@link #put(double, double, String, Script)}, with several left edges to choose from, the first the best. */
-    private void put(double[] lefts, double y, String text, Script script) {
+    private Box put(double[] lefts, double y, String text, Script script) {
         double width = Letters.width(text, script.size());
         Box best = null;
         double least = Double.POSITIVE_INFINITY;
@@ -242,6 +250,7 @@ final class Overlay {
         }
         taken.add(best);
         pen.text(best.left(), best.top() + script.size(), text, script);
+        return best;
     }
 
     private boolean crossed(Box box) {

@@ -165,6 +165,27 @@ class PaintersTest {
     }
 
     @Test
+    void wordsThatHadToGiveWayAreTiedToTheirDot() throws IOException {
+        assertThat(linesWith(new Mark.Flag(5, 5, "elevator string", Hue.INK))).isZero();
+        assertThat(linesWith(
+                        new Mark.Flag(5, 5, "elevator string", Hue.INK),
+                        new Mark.Flag(5.05, 5, "rudder string", Hue.INK),
+                        new Mark.Flag(5.1, 5, "tailplane joint", Hue.INK)))
+                .isPositive();
+    }
+
+    /** How many lines more than without them a panel with these flags has. */
+    private static int linesWith(Mark... flags) throws IOException {
+        return lines(List.of(flags)) - lines(List.of());
+    }
+
+    private static int lines(List<Mark> flags) throws IOException {
+        Axis axis = Axis.fixed("mm", 0, 10);
+        Figure figure = new Figure("title", "", "", List.of(new Panel(axis, axis, List.of(), flags, 1)));
+        return new String(bytes(figure, Charts.Kind.SVG), StandardCharsets.UTF_8).split("<polyline", -1).length;
+    }
+
+    @Test
     void theMachinesLanguageDoesNotMatter() throws IOException {
         byte[] before = bytes(DemoFigures.glide(), Charts.Kind.SVG);
         Locale locale = Locale.getDefault();
