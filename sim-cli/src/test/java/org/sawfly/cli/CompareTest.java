@@ -284,7 +284,7 @@ class CompareTest {
     void bothModelsStandSideBySide() {
         Runs run = cut("--keep", "margin", "--model", "both");
         assertThat(run.code()).as(run.err()).isZero();
-        assertThat(run.out()).contains("tail-volume", "strip", "models").doesNotContainPattern("(^|[ (])-[0-9.]");
+        assertThat(run.out()).contains("fast", "strip", "models").doesNotContainPattern("(^|[ (])-[0-9.]");
         assertThat(run.out().lines()).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 80);
         assertThat(cut("--keep", "nothing,cg", "--model", "both").code()).isEqualTo(2);
         String fin = Runs.of(

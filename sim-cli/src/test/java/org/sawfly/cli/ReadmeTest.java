@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -27,6 +28,8 @@ class ReadmeTest {
             Pattern.compile("(?m)^    \\./sawfly ([^\\n]+)\\n\\n```text\\n(.*?)\\n```", Pattern.DOTALL);
 
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#]+)\\)");
+    private static final Pattern HEADING = Pattern.compile("(?m)^#+ (.+)$");
+    private static final Pattern SECTION = Pattern.compile("\\]\\(#([^)]+)\\)");
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|\\S+");
     private static final List<String> WRITING = List.of("--chart", "--chart-side", "--chart-swing", "--csv", "-o");
 
@@ -67,6 +70,18 @@ class ReadmeTest {
                 .map(found -> found.group(1))
                 .filter(target -> !target.contains("://"))
                 .forEach(target -> assertThat(text.resolveSibling(target)).exists());
+    }
+
+    @ParameterizedTest
+    @MethodSource("texts")
+    void everySectionThatIsPointedToIsThere(Path text) throws IOException {
+        String whole = Files.readString(text);
+        List<String> sections = HEADING.matcher(whole)
+                .results()
+                .map(found -> found.group(1).toLowerCase(Locale.ROOT))
+                .map(words -> words.replaceAll("[^a-z0-9 -]", "").replace(' ', '-'))
+                .toList();
+        SECTION.matcher(whole).results().forEach(found -> assertThat(sections).contains(found.group(1)));
     }
 
     /** Runs a command line as from the root of the checkout; what it writes goes to a folder of this test. */

@@ -65,6 +65,18 @@ public final class Cautions {
         return cautions;
     }
 
+    /** The same for whoever does it, step by step: a cut is glued, and lead or battery are moved for it. */
+    static List<String> onTheBench(List<Setting> changes) {
+        List<String> cautions = of(changes);
+        if (cautions.contains(CUT) && !cautions.contains(GLUE)) {
+            cautions.add(GLUE);
+        }
+        if (!cautions.contains(LEAD)) {
+            cautions.add(LEAD);
+        }
+        return cautions;
+    }
+
     private static List<String> of(String path) {
         if (path.equals("boom.cut_mm") || path.startsWith("cut")) {
             return List.of(CUT);

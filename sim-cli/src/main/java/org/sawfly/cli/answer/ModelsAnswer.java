@@ -79,7 +79,7 @@ public final class ModelsAnswer {
             Fields fields = answer.results().section("models").section(Case.model(model));
             fields.section("today")
                     .putAll(ResultQuantities.ALL, pairs.get(model).today());
-            table.right(Case.model(model), changed ? "today" : "");
+            table.right(model == ModelChoice.TAIL_VOLUME ? "fast" : Case.model(model), changed ? "today" : "");
             if (changed) {
                 fields.section("changed")
                         .putAll(ResultQuantities.ALL, pairs.get(model).version());

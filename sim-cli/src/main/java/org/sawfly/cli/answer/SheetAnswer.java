@@ -390,7 +390,7 @@ public final class SheetAnswer {
 
     private void end() {
         step("First air", "gentle hand toss, half a throw, three quarters; watch the swing.");
-        Cautions.of(version.changes()).forEach(answer::caution);
+        Cautions.onTheBench(version.changes()).forEach(answer::caution);
         answer.caution(Cautions.FIRST_FLIGHTS);
         Cautions.of(result).forEach(answer::caution);
         answer.verdict("Read it aloud with the part in your hand before you cut or glue. All of it is an estimate.");

@@ -211,9 +211,9 @@ public final class StabilityAnswer {
                     "The CG is behind the neutral point: it will not hold its speed by itself. Move the CG forward"
                             + " before it is thrown.");
         } else if (Cautions.littleMargin(result)) {
-            answer.verdict(
-                    "At launch speed the boom's bending takes " + lost + " mm, and little margin is left: it may tuck"
-                            + " when thrown hard. CG forward, or a stiffer boom.");
+            answer.verdict("At launch speed the boom's bending takes " + lost + " mm, and "
+                    + (BalanceQuantities.LAUNCH_MARGIN.shown(margins) > 0 ? "little" : "no")
+                    + " margin is left: it may tuck when thrown hard. CG forward, or a stiffer boom.");
         } else if (!growing.isEmpty()) {
             answer.verdict(
                     "It grows by itself: " + ModeWords.name(growing.get(0).kind()) + ". See above.");
