@@ -27,6 +27,12 @@ class TuneCommandTest {
     }
 
     @Test
+    void whatIsAssumedOfTheDemoThrowerStandsUnderToday() {
+        assertThat(tune("--let", "preset.elevator_up_mm=0..3").out())
+                .containsPattern("(?m)^  preset elevator up, mm +[0-9.]+ +[0-9.]+ +0\\.8 ");
+    }
+
+    @Test
     void whatLeansOnAnEndSaysSo() {
         Runs run = tune("--let", "climb_deg=50..60", "--best");
         assertThat(run.code()).isZero();

@@ -224,7 +224,7 @@ public final class ScenarioFile implements Scenarios {
         return LaunchWriter.write(Edit.over(launch, change(settings).launch()), name);
     }
 
-    /** What today's file has at a path, as a number in the unit of the key; NaN when nothing of the kind stands there. */
+    /** What stands at a path today or is assumed for it, as a number in the unit of the key; NaN for nothing of the kind. */
     public double valueToday(String path) {
         return switch (path) {
             case "boom.cut_mm" -> 0;
@@ -233,9 +233,18 @@ public final class ScenarioFile implements Scenarios {
                 Unit.MILLIMETRE.fromSi(-MassProperties.of(today.glider()).cg().x());
             default -> {
                 double inGlider = numberAt(glider, path);
-                yield Double.isNaN(inGlider) ? numberAt(launch, path) : inGlider;
+                double given = Double.isNaN(inGlider) ? numberAt(launch, path) : inGlider;
+                yield Double.isNaN(given) ? assumedAt(path) : given;
             }
         };
+    }
+
+    private double assumedAt(String path) {
+        return sources.assumed().stream()
+                .filter(one -> one.path().equals(path))
+                .mapToDouble(Assumed::value)
+                .findFirst()
+                .orElse(Double.NaN);
     }
 
     private static double numberAt(Node.Keys tree, String path) {

@@ -33,7 +33,7 @@ final class ChangeOptions {
 
     @Option(
             names = "--with",
-            paramLabel = "WHAT,...",
+            paramLabel = "WHAT",
             split = ",",
             description = "what is moved for it, in this order: battery, nose_lead")
     private List<String> movers = new ArrayList<>();
@@ -65,7 +65,7 @@ final class ChangeOptions {
 
     @Option(
             names = "--hands-off",
-            paramLabel = "WHAT,...",
+            paramLabel = "WHAT",
             split = ",",
             description = "controls the pilot leaves alone: elevator, rudder, aileron")
     private List<String> handsOff = new ArrayList<>();

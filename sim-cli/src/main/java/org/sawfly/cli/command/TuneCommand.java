@@ -31,7 +31,8 @@ import picocli.CommandLine.Option;
             "The best launch settings, and how far each may be off before it matters.",
             "",
             "  sawfly tune plover.yaml",
-            "  sawfly tune plover.yaml --let ready_to_fly.cg_mm=62..74 --limit static_margin_pct=2.. --aim time",
+            "  sawfly tune plover.yaml --let ready_to_fly.cg_mm=62..74 --aim time \\",
+            "      --limit static_margin_pct=2..",
             ""
         })
 final class TuneCommand implements Runnable {
