@@ -18,6 +18,8 @@ final class LoneSurface {
 
     final Strips strips;
     final StripGroup group;
+    /** Strips whose flow is solved: those whose forces are taken. */
+    private final StripGroup solved;
     /** Strips whose forces are taken: the right half of a mirrored surface, else all. */
     final int count;
     /** Index of the first of them. */
@@ -37,6 +39,7 @@ final class LoneSurface {
         this.group = group;
         this.count = strips.surface.isMirrored() ? strips.count / 2 : strips.count;
         this.first = strips.count - count;
+        this.solved = first > 0 ? group.folded() : group;
         this.normal = meanNormal();
         this.referencePoint = middle();
     }
@@ -138,7 +141,7 @@ final class LoneSurface {
 
     /** Scratch of one flow after another; the result depends on the last one alone. */
     final class Flow {
-        private final StripFlow flow = new StripFlow(group, referencePoint, 1, 1);
+        private final StripFlow flow = new StripFlow(solved, referencePoint, 1, 1);
         private final Motion motion = new Motion();
         private final Loads loads = new Loads();
         private final double area = strips.surface.area() * count / strips.count;
@@ -166,14 +169,14 @@ final class LoneSurface {
             flow.pass();
             flow.finish();
             loads.clear();
-            flow.addTo(loads, motion, first, strips.count, Loss.WING_PROFILE);
+            flow.addTo(loads, motion, 0, count, Loss.WING_PROFILE);
             coefficients(angle, speed, out, at);
         }
 
         /** Circulations of the last flow over its speed, by strip of the right half (of the surface) [m]. */
         void circulations(double speed, double[] to, int at) {
             for (int i = 0; i < count; i++) {
-                to[at + i] = flow.gamma[first + i] / speed;
+                to[at + i] = flow.gamma[i] / speed;
             }
         }
 

@@ -8,6 +8,7 @@ import org.sawfly.glider.Glider;
 import org.sawfly.glider.Hand;
 import org.sawfly.glider.Tailplane;
 import org.sawfly.glider.Wing;
+import org.sawfly.math.TwoThreads;
 import org.sawfly.section.Section;
 
 /**
@@ -51,6 +52,20 @@ public final class Models {
 
     /** A section as a surface uses it: as it is, or alike on both sides. */
     private record Cover(Section section, boolean symmetric) {}
+
+    /** Makes what is missing for a glider, where its wing has not been met before on two threads. */
+    void make(Glider glider) {
+        boolean met;
+        synchronized (wings) {
+            met = wings.containsKey(bare(glider.wing()));
+        }
+        if (!met) {
+            TwoThreads.run(() -> wing(glider.wing()), () -> {
+                tailplane(glider.tailplane());
+                fin(glider.fin());
+            });
+        }
+    }
 
     /** Tables of a wing. They take long, so that others wait meanwhile rather than make them too. */
     WingTables wing(Wing wing) {

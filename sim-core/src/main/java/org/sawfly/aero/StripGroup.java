@@ -164,6 +164,42 @@ final class StripGroup {
         return moved;
     }
 
+    /**
+     * The right half of a surface that is its own mirror image, in flow that is so too: what the left half induces is added to
+     * what its image does.
+     */
+    StripGroup folded() {
+        return new StripGroup(this, count / 2);
+    }
+
+    private StripGroup(StripGroup whole, int from) {
+        int n = whole.count - from;
+        this.count = n;
+        this.x = Arrays.copyOfRange(whole.x, from, whole.count);
+        this.y = Arrays.copyOfRange(whole.y, from, whole.count);
+        this.z = Arrays.copyOfRange(whole.z, from, whole.count);
+        this.normalY = Arrays.copyOfRange(whole.normalY, from, whole.count);
+        this.normalZ = Arrays.copyOfRange(whole.normalZ, from, whole.count);
+        this.chords = Arrays.copyOfRange(whole.chords, from, whole.count);
+        this.widths = Arrays.copyOfRange(whole.widths, from, whole.count);
+        this.twists = Arrays.copyOfRange(whole.twists, from, whole.count);
+        this.flapShares = Arrays.copyOfRange(whole.flapShares, from, whole.count);
+        this.flapTurns = Arrays.copyOfRange(whole.flapTurns, from, whole.count);
+        this.sectionShares = Arrays.copyOfRange(whole.sectionShares, from, whole.count);
+        this.slopes = Arrays.copyOfRange(whole.slopes, from, whole.count);
+        this.tables = Arrays.copyOfRange(whole.tables, from, whole.count);
+        this.attached = new double[n * n];
+        this.turning = new double[n * n];
+        for (int j = 0; j < n; j++) {
+            int right = (from + j) * whole.count + from;
+            int left = (from - 1 - j) * whole.count + from;
+            for (int i = 0; i < n; i++) {
+                attached[j * n + i] = whole.attached[right + i] + whole.attached[left + i];
+                turning[j * n + i] = whole.turning[right + i] + whole.turning[left + i];
+            }
+        }
+    }
+
     private StripGroup(StripGroup other) {
         this.count = other.count;
         this.x = other.x;

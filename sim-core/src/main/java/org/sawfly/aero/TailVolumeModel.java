@@ -81,6 +81,7 @@ public final class TailVolumeModel implements AeroModel {
 
     /** The model of a glider. Tables that {@code models} has made before are taken from there. */
     public static TailVolumeModel of(Glider glider, MassProperties mass, Corrections corrections, Models models) {
+        models.make(glider);
         Models.WingTables wingTables = models.wing(glider.wing());
         Vec3 cg = mass.cg();
         Surface wing = SurfaceOutlines.of(glider.wing());
