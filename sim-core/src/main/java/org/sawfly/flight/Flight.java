@@ -35,7 +35,7 @@ public final class Flight {
      * The boom swings for so long after release, where the model knows how; then the air on the tails has damped it away and
      * it follows its load [s].
      */
-    private static final double BOOM_SWINGS = 0.2;
+    private static final double BOOM_SWINGS = 0.15;
     /** The tip slides off the fingers within this; common practice, no source [s]. */
     private static final double SLIDES_OFF = 0.03;
 
