@@ -18,6 +18,8 @@ final class Extremes implements StepWatcher {
     /** Angle of attack beyond which the wing counts as stalled, 12 degrees [rad]; common practice, no source. */
     static final double WING_STALL = 0.2094;
 
+    private static final double STALL_SLOPE = Math.tan(WING_STALL);
+
     private static final int PIECES = 4;
     /** Loads, which cost as much as a step's stage, are looked at every so many pieces. */
     private static final int LOADS_EVERY = 2;
@@ -105,11 +107,9 @@ final class Extremes implements StepWatcher {
     private void look(Step step, double t, boolean atLoads) {
         step.at(t, state);
         Motion motion = body.motionAt(t, state);
-        double alpha = Kinematics.alpha(motion);
-        double speed = Kinematics.airspeed(motion);
-        double beta = Kinematics.beta(motion);
-        watchStall(t, alpha, speed);
+        watchStall(t, motion);
         if (t <= SWING_TIME) {
+            double beta = Kinematics.beta(motion);
             first.add(t, hand * beta);
             if (first.passed()) {
                 back.add(t, -hand * beta);
@@ -137,8 +137,9 @@ final class Extremes implements StepWatcher {
         lastBeyond = beyond;
     }
 
-    private void watchStall(double t, double alpha, double speed) {
-        if (Math.abs(alpha) > WING_STALL && speed > 1) {
+    private void watchStall(double t, Motion motion) {
+        boolean beyond = motion.u <= 0 || Math.abs(motion.w) > STALL_SLOPE * motion.u;
+        if (beyond && Kinematics.airspeed(motion) > 1) {
             if (Double.isNaN(stalledSince)) {
                 stalledSince = t;
             }
