@@ -17,22 +17,10 @@ class BoomTest {
     @TempDir
     private Path folder;
 
-    private static String answered(String... args) {
-        Runs run = Runs.of(args);
-        assertThat(run.code()).as(run.err()).isZero();
-        assertThat(run.out())
-                .matches("(?s)[\\x0a\\x20-\\x7e]*")
-                .doesNotContain("NaN")
-                .doesNotContain("Infinity");
-        assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
-        assertThat(run.out()).doesNotContainPattern("(^|[ (])-[0-9.]");
-        return run.out();
-    }
-
     @Test
     void boomTellsStiffnessLoadsAndReserve() throws IOException {
         Path chart = folder.resolve("boom.svg");
-        String text = answered("boom", PLOVER, "-q", "--chart", chart.toString());
+        String text = Runs.text("boom", PLOVER, "-q", "--chart", chart.toString());
         Golden.assertKept("boom-plover", text);
         assertThat(text).contains("500 g 5.7 mm", "as your bend test showed", "assumed: a third");
         assertThat(Files.readString(chart)).contains("elevator string", "tailplane, trim");
@@ -40,7 +28,7 @@ class BoomTest {
 
     @Test
     void aMendedBoomIsShownBesideToday() {
-        String text = answered("boom", PLOVER, "-q", "--change", "boom.splice={behind_mm: 430, takes_out_mm: 20}");
+        String text = Runs.text("boom", PLOVER, "-q", "--change", "boom.splice={behind_mm: 430, takes_out_mm: 20}");
         assertThat(text)
                 .contains("Before this change: 500 g moved it 5.7 mm")
                 .contains("  splice ")
@@ -49,7 +37,7 @@ class BoomTest {
 
     @Test
     void aWeakBoomIsCalledSo() {
-        String text = answered(
+        String text = Runs.text(
                 "boom", PLOVER, "-q", "--change", "boom.wall={tension_MPa: 90, compression_MPa: 80, shear_MPa: 10}");
         assertThat(text.replace('\n', ' '))
                 .contains("Weak spot: by this estimate the boom bears only")
@@ -59,7 +47,7 @@ class BoomTest {
 
     @Test
     void mendingIsComparedInOneTable() {
-        String text = answered("compare", Runs.scenario("repair-boom.yaml"), "-q", "--draws", "32");
+        String text = Runs.text("compare", Runs.scenario("repair-boom.yaml"), "-q", "--draws", "32");
         assertThat(text)
                 .contains("500 g at the tail moves it", "boom bears the throw, times", "nose lead", "launch height");
         Golden.assertKept("compare-repair-boom", text);
@@ -69,7 +57,7 @@ class BoomTest {
     void toleranceSortsWhatMatters() throws IOException {
         Path chart = folder.resolve("tolerance.svg");
         Path rows = folder.resolve("tolerance.csv");
-        String text = answered("tolerance", PLOVER, "-q", "--chart", chart.toString(), "--csv", rows.toString());
+        String text = Runs.text("tolerance", PLOVER, "-q", "--chart", chart.toString(), "--csv", rows.toString());
         Golden.assertKept("tolerance-plover", text);
         assertThat(text.replaceAll("\\s+", " "))
                 .contains("Free to roll, by strips", "Measure the tailplane incidence first");
@@ -79,7 +67,7 @@ class BoomTest {
 
     @Test
     void theSheetMeasuresFromEdgesThatAreThere() {
-        String text = answered(
+        String text = Runs.text(
                 "compare",
                 PLOVER,
                 "--change",
@@ -109,7 +97,7 @@ class BoomTest {
     @Test
     void aSwingGivesAnInertiaAndHowWellItIsKnown() {
         String text =
-                answered("swing", PLOVER, "--axis", "yaw", "--apart", "600", "--length", "1200", "--period", "2.57");
+                Runs.text("swing", PLOVER, "--axis", "yaw", "--apart", "600", "--length", "1200", "--period", "2.57");
         assertThat(text).contains("Inertia in yaw 0.0282 kg m2, known to 0.0003", "the same as the parts");
         for (String[] wrong : new String[][] {{"bank", "2.5"}, {"yaw", "fast"}, {"yaw", "0"}, {"yaw", "2+-1+-1"}}) {
             Runs run = Runs.of(
@@ -122,7 +110,7 @@ class BoomTest {
     @ParameterizedTest
     @ValueSource(strings = {"boom", "tolerance", "swing"})
     void helpShowsExamplesFirst(String command) {
-        String text = answered(command, "--help");
+        String text = Runs.text(command, "--help");
         assertThat(text.indexOf("  sawfly ")).isPositive().isLessThan(text.indexOf("Usage:"));
     }
 
@@ -147,8 +135,8 @@ class BoomTest {
 
     @Test
     void crookedTailsAreFlown() {
-        String square = answered("fly", PLOVER, "-q");
-        String crooked = answered("fly", PLOVER, "-q", "--change", "bench.fin_skew_mm=3");
+        String square = Runs.text("fly", PLOVER, "-q");
+        String crooked = Runs.text("fly", PLOVER, "-q", "--change", "bench.fin_skew_mm=3");
         assertThat(crooked.lines().skip(1).toList())
                 .isNotEqualTo(square.lines().skip(1).toList());
     }

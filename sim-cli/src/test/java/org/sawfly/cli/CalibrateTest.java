@@ -22,13 +22,6 @@ class CalibrateTest {
     @TempDir
     private Path folder;
 
-    private static String answered(String... args) {
-        Runs run = Runs.of(args);
-        assertThat(run.code()).as(run.err()).isZero();
-        assertThat(run.out()).matches("(?s)[\\x0a\\x20-\\x7e]*").doesNotContain("NaN", "Infinity");
-        return run.out();
-    }
-
     private static double number(String text, String before) {
         Matcher matcher = Pattern.compile(before + "(-?\\d+\\.?\\d*)").matcher(text);
         assertThat(matcher.find()).as("%s in %s", before, text).isTrue();
@@ -39,7 +32,7 @@ class CalibrateTest {
     void theExampleGivesSpeedDragAndSink() throws IOException {
         Path chart = folder.resolve("rest.svg");
         Path rows = folder.resolve("throws.csv");
-        String text = answered(
+        String text = Runs.answered(
                 "calibrate",
                 PLOVER,
                 BEFORE,
@@ -63,8 +56,8 @@ class CalibrateTest {
 
     @Test
     void lessDragIsSeenBesideMore() {
-        String dirty = answered("calibrate", PLOVER, BEFORE, "-q", "--json");
-        String clean = answered("calibrate", PLOVER, AFTER, "-q", "--json");
+        String dirty = Runs.answered("calibrate", PLOVER, BEFORE, "-q", "--json");
+        String clean = Runs.answered("calibrate", PLOVER, AFTER, "-q", "--json");
         assertThat(number(clean, "\"drag_pct\": ")).isLessThan(number(dirty, "\"drag_pct\": "));
         assertThat(number(dirty, "\"wag_free_speed_mps\": ")).isLessThan(number(dirty, "\"mean_height_m\": "));
         assertThat(dirty).contains("\"held\": ", "\"log_less_flight_m\": ", "\"speed_with_drag\": 0.");
@@ -73,17 +66,17 @@ class CalibrateTest {
     @Test
     void whatIsWrittenFliesAsLogged() throws IOException {
         String name = folder.resolve("evening").toString();
-        String text = answered("calibrate", PLOVER, BEFORE, "--launch", CLUB, "-q", "--json", "--write", name);
+        String text = Runs.answered("calibrate", PLOVER, BEFORE, "--launch", CLUB, "-q", "--json", "--write", name);
         String glider = name + "-glider.yaml";
         String launch = name + "-launch.yaml";
-        String flown = answered("fly", glider, "--launch", launch, "-q", "--json");
+        String flown = Runs.answered("fly", glider, "--launch", launch, "-q", "--json");
         // eight tops seen by an altimeter that scatters by 0.25 m: their mean is known to some 0.04 m
         assertThat(number(flown, "\"apex_height_m\": ")).isCloseTo(number(text, "\"mean_height_m\": "), within(0.1));
         assertThat(number(flown, "\"release_speed_mps\": "))
                 .isCloseTo(number(text, "\\}?\"release_speed_mps\": "), within(1.0));
         assertThat(Files.readString(Path.of(glider))).contains("uncertain: {drag_pct: ");
-        assertThat(answered("check", glider, "-q")).contains("plover, as logged");
-        assertThat(answered("check", launch, "-q")).contains("club, as logged");
+        assertThat(Runs.answered("check", glider, "-q")).contains("plover, as logged");
+        assertThat(Runs.answered("check", launch, "-q")).contains("club, as logged");
         Runs again = Runs.of("calibrate", PLOVER, BEFORE, "--write", name);
         assertThat(again.code()).isEqualTo(5);
         assertThat(again.err()).contains("evening-glider.yaml exists; --force overwrites it");

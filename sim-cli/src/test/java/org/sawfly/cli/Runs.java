@@ -1,5 +1,7 @@
 package org.sawfly.cli;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -19,6 +21,22 @@ public record Runs(int code, String out, String err) {
     /** Runs the program. */
     public static Runs of(String... args) {
         return reading(InputStream.nullInputStream(), args);
+    }
+
+    /** What the program answers to words it accepts: plain text without a number that is none. */
+    public static String answered(String... args) {
+        Runs run = of(args);
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out()).matches("(?s)[\\x0a\\x20-\\x7e]*").doesNotContain("NaN", "Infinity");
+        return run.out();
+    }
+
+    /** The same for a text: 80 columns, no minus signs. */
+    public static String text(String... args) {
+        String text = answered(args);
+        assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+        assertThat(text).doesNotContainPattern("(^|[ (])-[0-9.]");
+        return text;
     }
 
     /** Runs the program with something on standard input. */

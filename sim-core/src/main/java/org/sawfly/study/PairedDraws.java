@@ -46,31 +46,16 @@ public final class PairedDraws {
     }
 
     /**
-     * Draws.
+     * Draws, and leaves out what does not agree with what was seen in flight; unless next to nothing does.
      *
      * @param bench whose tables are used
      * @param scenarios makes the scenarios
      * @param versions settings of each version; the first one is today
      * @param catalogue numbers that are kept
      * @param draws of what is uncertain
+     * @param seen of today's glider
      * @param threads how many
      * @param stop asked between draws; true ends with those that are done
-     */
-    public static PairedDraws run(
-            Workbench bench,
-            Scenarios scenarios,
-            List<List<Setting>> versions,
-            List<Quantity<Result>> catalogue,
-            Draws draws,
-            int threads,
-            BooleanSupplier stop) {
-        return run(bench, scenarios, versions, catalogue, draws, SeenInFlight.NOTHING, threads, stop);
-    }
-
-    /**
-     * Draws, and leaves out what does not agree with what was seen in flight; unless next to nothing does.
-     *
-     * @param seen of today's glider
      */
     public static PairedDraws run(
             Workbench bench,

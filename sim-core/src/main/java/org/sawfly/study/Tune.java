@@ -146,14 +146,18 @@ public final class Tune {
         List<Limit> touched = new ArrayList<>();
         for (Limit limit : limits) {
             double value = limit.of().value(result);
-            double toLow =
-                    (value - limit.allowed().low()) / Math.abs(limit.allowed().low());
+            double toLow = share(value - limit.allowed().low(), limit.allowed().low());
             double toHigh =
-                    (limit.allowed().high() - value) / Math.abs(limit.allowed().high());
+                    share(limit.allowed().high() - value, limit.allowed().high());
             if (toLow < LEANS || toHigh < LEANS) {
                 touched.add(limit);
             }
         }
         return touched;
+    }
+
+    /** A distance from an end as a share of it; of one unit where the end is nought. */
+    private static double share(double distance, double end) {
+        return distance / (end == 0 ? 1 : Math.abs(end));
     }
 }

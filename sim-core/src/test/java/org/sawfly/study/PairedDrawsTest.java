@@ -29,7 +29,7 @@ class PairedDrawsTest {
     private static final List<List<Setting>> VERSIONS = List.of(List.of(), CUT);
 
     private static PairedDraws run(Draws draws, int threads) {
-        return PairedDraws.run(BENCH, PLOVER, VERSIONS, CATALOGUE, draws, threads, () -> false);
+        return PairedDraws.run(BENCH, PLOVER, VERSIONS, CATALOGUE, draws, SeenInFlight.NOTHING, threads, () -> false);
     }
 
     private static Uncertainties only(Map<Uncertain, Double> halfWidths) {
@@ -154,7 +154,8 @@ class PairedDrawsTest {
     @Test
     void numbersAreFoundByTheirKeys() {
         Draws none = new Draws(only(Map.of()), 1, 1);
-        PairedDraws all = PairedDraws.run(BENCH, PLOVER, VERSIONS, ResultQuantities.ALL, none, 1, () -> false);
+        PairedDraws all = PairedDraws.run(
+                BENCH, PLOVER, VERSIONS, ResultQuantities.ALL, none, SeenInFlight.NOTHING, 1, () -> false);
         assertThat(all.value(0, ResultQuantities.APEX_HEIGHT).median()).isCloseTo(41, within(1e-4));
     }
 

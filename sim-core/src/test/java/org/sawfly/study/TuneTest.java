@@ -8,6 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.sawfly.file.ScenarioFile;
 import org.sawfly.quantity.Band;
+import org.sawfly.quantity.Quantity;
+import org.sawfly.quantity.Unit;
 
 class TuneTest {
     private static final Path SCENARIOS = Path.of("../scenarios");
@@ -56,6 +58,16 @@ class TuneTest {
         assertThat(held.value()).isLessThan(free.value());
         assertThat(held.held()).containsExactly(low);
         assertThat(held.warnings()).anySatisfy(w -> assertThat(w).contains("launch height"));
+    }
+
+    @Test
+    void aLimitAtNoughtIsNamedToo() {
+        double top = ResultQuantities.APEX_HEIGHT.value(BENCH.answer(PLOVER.with(List.of()))) - 1;
+        Quantity<Result> above = new Quantity<>(
+                "above_m", "height above it", Unit.METRE, 1, r -> ResultQuantities.APEX_HEIGHT.value(r) - top);
+        Limit none = new Limit(above, new Band(Double.NEGATIVE_INFINITY, 0));
+        Tuned held = tune(List.of(none), new Knob("climb_deg", "steepness of the climb", 60, 45, 88));
+        assertThat(held.held()).containsExactly(none);
     }
 
     @Test

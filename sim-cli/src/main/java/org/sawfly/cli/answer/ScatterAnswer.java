@@ -257,7 +257,7 @@ public final class ScatterAnswer {
         }
         return ScatterFigure.of(
                 answer.verdict(),
-                now.count() + " throws of each",
+                now.count() + (then == null ? " throws" : " throws of each; solid: today, dashed: " + label),
                 FlyFigures.foot(asked.version()),
                 ResultQuantities.APEX_HEIGHT,
                 heights);

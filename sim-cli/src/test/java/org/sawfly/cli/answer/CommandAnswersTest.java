@@ -30,6 +30,7 @@ import org.sawfly.study.PairedDraws;
 import org.sawfly.study.Result;
 import org.sawfly.study.ResultQuantities;
 import org.sawfly.study.Scenarios;
+import org.sawfly.study.SeenInFlight;
 import org.sawfly.study.Sensitivity;
 import org.sawfly.study.Setting;
 import org.sawfly.study.SoftBoom;
@@ -77,7 +78,14 @@ class CommandAnswersTest {
         all.addAll(versions);
         return new HowSure(
                 PairedDraws.run(
-                        bench, plover, all, HowSure.TOLD, new Draws(plover.uncertainties(), draws, 3), 2, () -> false),
+                        bench,
+                        plover,
+                        all,
+                        HowSure.TOLD,
+                        new Draws(plover.uncertainties(), draws, 3),
+                        SeenInFlight.NOTHING,
+                        2,
+                        () -> false),
                 3);
     }
 
