@@ -33,6 +33,7 @@ final class CoefficientGrid {
     private final boolean neutral;
     private final int perSpeed;
     private final int speedCount;
+    private final int flapCount;
 
     /**
      * A grid of given values.
@@ -54,6 +55,7 @@ final class CoefficientGrid {
         this.neutral = flaps.size() == 1;
         this.perSpeed = flaps.size() * CHANNELS;
         this.speedCount = speeds.size();
+        this.flapCount = flaps.size();
     }
 
     /**
@@ -153,45 +155,78 @@ final class CoefficientGrid {
         out[MOMENT] = p.w0 * v[3] + p.w1 * v[7] + p.w2 * v[11] + p.w3 * v[15];
     }
 
+    /**
+     * Another function over the same knots, at the place of the last coefficients; of a surface whose flap is in the table.
+     *
+     * @param nodes value at knots i, j, k: {@code (i nSpeeds + j) nFlaps + k}
+     */
+    double at(double[] nodes, Lookup lookup) {
+        AxisPlace p = lookup.angle;
+        int n = lookup.speed.n0 * flapCount + lookup.flap.n0;
+        int perAngle = speedCount * flapCount;
+        return p.w0 * plane(nodes, n + p.n0 * perAngle, lookup)
+                + p.w1 * plane(nodes, n + p.n1 * perAngle, lookup)
+                + p.w2 * plane(nodes, n + p.n2 * perAngle, lookup)
+                + p.w3 * plane(nodes, n + p.n3 * perAngle, lookup);
+    }
+
+    /** Over speed and flap angle; the knots that count follow one another. */
+    private double plane(double[] nodes, int at, Lookup lookup) {
+        AxisPlace s = lookup.speed;
+        AxisPlace f = lookup.flap;
+        int next = at + flapCount;
+        int third = at + 2 * flapCount;
+        int fourth = at + 3 * flapCount;
+        return s.w0 * (f.w0 * nodes[at] + f.w1 * nodes[at + 1] + f.w2 * nodes[at + 2] + f.w3 * nodes[at + 3])
+                + s.w1 * (f.w0 * nodes[next] + f.w1 * nodes[next + 1] + f.w2 * nodes[next + 2] + f.w3 * nodes[next + 3])
+                + s.w2
+                        * (f.w0 * nodes[third]
+                                + f.w1 * nodes[third + 1]
+                                + f.w2 * nodes[third + 2]
+                                + f.w3 * nodes[third + 3])
+                + s.w3
+                        * (f.w0 * nodes[fourth]
+                                + f.w1 * nodes[fourth + 1]
+                                + f.w2 * nodes[fourth + 2]
+                                + f.w3 * nodes[fourth + 3]);
+    }
+
     /** Coefficients at one knot of the angle. */
     private void blend(int knot, Lookup lookup, int at) {
         AxisPlace s = lookup.speed;
         double[] out = lookup.around;
         if (neutral || lookup.same >= Lookup.STAYS) {
             double[] v = neutral ? values : lookup.atFlap;
-            int base = knot * speedCount;
-            int n0 = (base + s.n0) * CHANNELS;
-            int n1 = (base + s.n1) * CHANNELS;
-            int n2 = (base + s.n2) * CHANNELS;
-            int n3 = (base + s.n3) * CHANNELS;
-            out[at] = s.w0 * v[n0] + s.w1 * v[n1] + s.w2 * v[n2] + s.w3 * v[n3];
-            out[at + 1] = s.w0 * v[n0 + 1] + s.w1 * v[n1 + 1] + s.w2 * v[n2 + 1] + s.w3 * v[n3 + 1];
-            out[at + 2] = s.w0 * v[n0 + 2] + s.w1 * v[n1 + 2] + s.w2 * v[n2 + 2] + s.w3 * v[n3 + 2];
-            out[at + 3] = s.w0 * v[n0 + 3] + s.w1 * v[n1 + 3] + s.w2 * v[n2 + 3] + s.w3 * v[n3 + 3];
+            int n = (knot * speedCount + s.n0) * CHANNELS;
+            out[at] = line(v, n, s);
+            out[at + 1] = line(v, n + 1, s);
+            out[at + 2] = line(v, n + 2, s);
+            out[at + 3] = line(v, n + 3, s);
             return;
         }
-        int base = knot * speedCount * perSpeed;
-        out[at] = 0;
-        out[at + 1] = 0;
-        out[at + 2] = 0;
-        out[at + 3] = 0;
-        add(base + s.n0 * perSpeed, lookup.flap, s.w0, out, at);
-        add(base + s.n1 * perSpeed, lookup.flap, s.w1, out, at);
-        add(base + s.n2 * perSpeed, lookup.flap, s.w2, out, at);
-        add(base + s.n3 * perSpeed, lookup.flap, s.w3, out, at);
+        AxisPlace f = lookup.flap;
+        int n = (knot * speedCount + s.n0) * perSpeed + f.n0 * CHANNELS;
+        out[at] = plane(n, s, f);
+        out[at + 1] = plane(n + 1, s, f);
+        out[at + 2] = plane(n + 2, s, f);
+        out[at + 3] = plane(n + 3, s, f);
     }
 
-    /** Adds a share of the coefficients at one knot of angle and speed. */
-    private void add(int base, AxisPlace f, double share, double[] out, int at) {
+    /** One coefficient over speed and flap angle. */
+    private double plane(int at, AxisPlace s, AxisPlace f) {
         double[] v = values;
-        int n0 = base + f.n0 * CHANNELS;
-        int n1 = base + f.n1 * CHANNELS;
-        int n2 = base + f.n2 * CHANNELS;
-        int n3 = base + f.n3 * CHANNELS;
-        out[at] += share * (f.w0 * v[n0] + f.w1 * v[n1] + f.w2 * v[n2] + f.w3 * v[n3]);
-        out[at + 1] += share * (f.w0 * v[n0 + 1] + f.w1 * v[n1 + 1] + f.w2 * v[n2 + 1] + f.w3 * v[n3 + 1]);
-        out[at + 2] += share * (f.w0 * v[n0 + 2] + f.w1 * v[n1 + 2] + f.w2 * v[n2 + 2] + f.w3 * v[n3 + 2]);
-        out[at + 3] += share * (f.w0 * v[n0 + 3] + f.w1 * v[n1 + 3] + f.w2 * v[n2 + 3] + f.w3 * v[n3 + 3]);
+        return s.w0 * line(v, at, f)
+                + s.w1 * line(v, at + perSpeed, f)
+                + s.w2 * line(v, at + 2 * perSpeed, f)
+                + s.w3 * line(v, at + 3 * perSpeed, f);
+    }
+
+    /** One coefficient along the last axis: the four knots that count follow one another. */
+    private static double line(double[] v, int at, AxisPlace place) {
+        return place.w0 * v[at]
+                + place.w1 * v[at + CHANNELS]
+                + place.w2 * v[at + 2 * CHANNELS]
+                + place.w3 * v[at + 3 * CHANNELS];
     }
 
     /** Fills {@code out} with the four coefficients. */

@@ -2,7 +2,6 @@ package org.sawfly.aero;
 
 import org.sawfly.math.CubicAxis;
 import org.sawfly.math.CubicAxis.Ends;
-import org.sawfly.math.CubicGrid3;
 import org.sawfly.quantity.Unit;
 
 /**
@@ -68,10 +67,6 @@ final class SurfaceKnots {
     /** Place on the speed axis for the square of a speed [m2/s2]. */
     static double speedPlace(double speedSquare) {
         return 0.5 * Math.log(speedSquare + LOWEST_SPEED * LOWEST_SPEED);
-    }
-
-    CubicGrid3 grid(int channels, double[] values) {
-        return new CubicGrid3(angleAxis(), speedAxis(), flapAxis(), channels, values);
     }
 
     CubicAxis angleAxis() {

@@ -31,8 +31,6 @@ final class TailVolumeEvaluator implements AeroEvaluator {
     private double camber = Double.NaN;
 
     private double zeroLift;
-    /** Square of the ratio of viscosities, tables over air [1]. */
-    private double viscosity2;
 
     private final double[] wake = new double[WingWake.LOADS];
 
@@ -112,7 +110,6 @@ final class TailVolumeEvaluator implements AeroEvaluator {
      * differ count by the odd ratio.
      */
     private void wing(Motion m, double viscosityRatio) {
-        viscosity2 = viscosityRatio * viscosityRatio;
         right.move(m, 0, 0);
         left.move(m, 0, 0);
         right.flow(m, viscosityRatio);
@@ -139,10 +136,7 @@ final class TailVolumeEvaluator implements AeroEvaluator {
 
     private double downwash(Motion m) {
         Wash wash = parts.wash();
-        double across = 0.5 * (right.w3 + left.w3);
-        double square = m.u * m.u + across * across;
-        wash.spread().at(Math.atan2(across, m.u), SurfaceKnots.speedPlace(square * viscosity2), m.camber, wake);
-        double spread = Math.sqrt(square) * wake[0];
+        double spread = 0.5 * (right.times(wash.spread()) + left.times(wash.spread()));
         return parts.corrections().downwash() * drifted(m, wash.tailplane(), wash.tailplaneArm(), even + spread);
     }
 
@@ -161,9 +155,13 @@ final class TailVolumeEvaluator implements AeroEvaluator {
         }
         double sideways = m.v - 0.5 * m.r * arm;
         double along2 = m.u * m.u + sideways * sideways;
-        double fade = SmoothStep.at(Math.sqrt(along2 / (along2 + m.w * m.w + TINY)) / StripEvaluator.ALONG);
         byDrift.at(sideways / Math.sqrt(along2 + TINY), wake);
-        return fade * (level * wake[WingWake.EVEN] + side * wake[WingWake.SIDE] + turning * wake[WingWake.TURNING]);
+        double drifted = level * wake[WingWake.EVEN] + side * wake[WingWake.SIDE] + turning * wake[WingWake.TURNING];
+        double all2 = along2 + m.w * m.w + TINY;
+        if (along2 >= StripEvaluator.ALONG * StripEvaluator.ALONG * all2) {
+            return drifted;
+        }
+        return SmoothStep.at(Math.sqrt(along2 / all2) / StripEvaluator.ALONG) * drifted;
     }
 
     private static double magnitude(double alpha) {

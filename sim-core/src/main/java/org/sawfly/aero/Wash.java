@@ -1,18 +1,18 @@
 package org.sawfly.aero;
 
 import org.sawfly.math.CubicGrid1;
-import org.sawfly.math.CubicGrid3;
 
 /**
  * What the wing's wake does at the tails, see {@link WingWake}: channels are its loads.
  *
  * @param tailplane downwash over V CL by the sine of the drift angle [1]
- * @param spread what the load's spread adds to the CL that the downwash sees, see {@link WingWake#spread} [1]
+ * @param spread what the load's spread adds to the CL that the downwash sees, over the knots of the wing's table, see
+ *     {@link WingWake#spread} [1]
  * @param tailplaneArm from the wing's to the tailplane's quarter point [m]
  * @param fin sidewash, to the right, over V CL by the sine of the drift angle [1]
  * @param finArm from the wing's to the fin's quarter point [m]
  */
-record Wash(CubicGrid1 tailplane, CubicGrid3 spread, double tailplaneArm, CubicGrid1 fin, double finArm) {
+record Wash(CubicGrid1 tailplane, double[] spread, double tailplaneArm, CubicGrid1 fin, double finArm) {
     /**
      * What a wake does at the tails.
      *

@@ -2,7 +2,6 @@ package org.sawfly.aero;
 
 import org.sawfly.math.CubicAxis;
 import org.sawfly.math.CubicGrid1;
-import org.sawfly.math.CubicGrid3;
 import org.sawfly.math.Vec3;
 import org.sawfly.quantity.Unit;
 
@@ -120,7 +119,7 @@ final class WingWake {
      * What the load's real spread adds to the lift coefficient as the downwash at a tailplane sees it, without drift, over the
      * knots of the wing's table: root and tip of different sections, flaps along a part of the span, stall that begins somewhere.
      */
-    CubicGrid3 spread(Strips tail, LoneSurface alone) {
+    double[] spread(Strips tail, LoneSurface alone) {
         double[] row = row(tail, alone.group.slopes, alone.shares(), 0);
         int n = wing.count;
         double even = 0;
@@ -135,7 +134,7 @@ final class WingWake {
             }
             values[node] = sum / even - grid.lift(node);
         }
-        return knots.grid(1, values);
+        return values;
     }
 
     /** Mean velocity along the normals for circulation one on each wing strip [1/m]. */

@@ -115,30 +115,34 @@ final class Pilot implements Controls {
 
     @Override
     public void command(double t, double[] state, Motion motion, double[] commands) {
-        Kinematics.rotation(state, rotation);
         double out = SmoothStep.at((t - presetEnd) / BLEND_TIME);
         double pushed = SmoothStep.at((t - pushStart) / PUSH_TIME);
-        double nose = Kinematics.noseElevation(rotation, 0, rolls ? pushed : 0);
-        double speed = Kinematics.airspeed(motion);
-        double trim = craft.cruise().elevator();
-        double flown = steering.elevator()
-                ? law.elevator(trim, wantedNose(t, speed), nose, motion.q, speed, motion.density)
-                : trim;
-        commands[0] = presetElevator + (flown - presetElevator) * out;
+        commands[0] = presetElevator;
         commands[1] = presetCamber + (craft.cruiseCamber() - presetCamber) * pushed;
         commands[2] = presetAileron * (1 - out);
         commands[3] = presetRudder * (1 - out);
-        if (rolls && steering.aileron() && out > 0) {
+        if (out == 0) {
+            return;
+        }
+        Kinematics.rotation(state, rotation);
+        double speed = Kinematics.airspeed(motion);
+        double trim = craft.cruise().elevator();
+        double flown = trim;
+        if (steering.elevator()) {
+            double nose = Kinematics.noseElevation(rotation, 0, rolls ? pushed : 0);
+            flown = law.elevator(trim, wantedNose(t, pushed, speed), nose, motion.q, speed, motion.density);
+        }
+        commands[0] += (flown - presetElevator) * out;
+        if (rolls && steering.aileron()) {
             commands[2] += out * rollLaw.deflection(0, -LEVEL_RATE * rotation[7] - motion.p, speed, motion.density);
         }
-        if (rolls && steering.rudder() && out > 0) {
+        if (rolls && steering.rudder()) {
             commands[3] += out * yawLaw.deflection(0, motion.r, speed, motion.density);
         }
     }
 
-    private double wantedNose(double t, double speed) {
+    private double wantedNose(double t, double pushed, double speed) {
         double glideNose = craft.cruise().noseElevation();
-        double pushed = SmoothStep.at((t - pushStart) / PUSH_TIME);
         double bySpeed = SmoothStep.at((t - pushStart - PUSH_TIME) / SPEED_FADE_TIME);
         double wanted = climbAngle + (glideNose - climbAngle) * pushed;
         if (bySpeed == 0) {
