@@ -58,7 +58,7 @@ final class Asked {
 
     /** Tells what was assumed about thrower and files, and writes the answer. */
     void deliver(Answer answer, Streams streams) {
-        GliderOptions.tell(file, files.launch() != null, answer);
+        files.tell(file, answer);
         output.deliver(answer, streams);
     }
 }

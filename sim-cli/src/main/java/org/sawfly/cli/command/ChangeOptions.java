@@ -181,13 +181,4 @@ final class ChangeOptions {
     private static String plain(String word) {
         return word.strip().toLowerCase(Locale.ROOT).replace('-', '_');
     }
-
-    /** A change as words: "boom.cut_mm 40, fin.scale_area 1.1". */
-    static String words(List<Setting> settings) {
-        return String.join(
-                ", ",
-                settings.stream()
-                        .map(setting -> setting.path() + " " + setting.value())
-                        .toList());
-    }
 }

@@ -60,12 +60,6 @@ final class CompareCommand implements Callable<Integer> {
     private Path file;
 
     @Option(
-            names = "--launch",
-            paramLabel = "FILE",
-            description = "file of the launch; the demo thrower (club, 41 m with this glider) when left out")
-    private Path launch;
-
-    @Option(
             names = "--write",
             paramLabel = "VERSION FILE",
             arity = "2",
@@ -76,16 +70,7 @@ final class CompareCommand implements Callable<Integer> {
     private boolean sheet;
 
     @Mixin
-    private ChangeOptions changes = new ChangeOptions();
-
-    @Mixin
-    private DrawOptions drawing = new DrawOptions();
-
-    @Mixin
-    private RunOptions running = new RunOptions();
-
-    @Mixin
-    private OutputOptions output = new OutputOptions();
+    private StudyOptions options;
 
     private final Streams streams;
 
@@ -99,20 +84,23 @@ final class CompareCommand implements Callable<Integer> {
 
     /** By both models: the glider as it is, or one change of it. */
     private Integer byBothModels() {
-        if (FileKind.isStudy(file) || changes.keeps().size() > 1 || write != null || output.wantsChart()) {
+        if (FileKind.isStudy(file)
+                || options.change().keeps().size() > 1
+                || write != null
+                || options.output().wantsChart()) {
             throw new CommandException(
                     Exit.WRONG_USE,
                     "--model both takes a glider and at most one change and one --keep, and draws no chart."
                             + " Maybe --model strip");
         }
-        ScenarioFile scenarios = GliderOptions.open(file, launch);
-        List<Setting> changed = changes.changes();
+        ScenarioFile scenarios = options.launch().open(file);
+        List<Setting> changed = options.change().changes();
         Workbench bench = new Workbench();
         Map<ModelChoice, ModelsAnswer.Pair> pairs = new EnumMap<>(ModelChoice.class);
         for (ModelChoice model : ModelChoice.values()) {
-            List<Setting> rules = changes.rules(model.name().toLowerCase(Locale.ROOT));
+            List<Setting> rules = options.change().rules(model.name().toLowerCase(Locale.ROOT));
             List<Setting> version = new ArrayList<>(changed);
-            changes.keeps().forEach(keep -> version.add(ChangeOptions.keep(keep)));
+            options.change().keeps().forEach(keep -> version.add(ChangeOptions.keep(keep)));
             version.addAll(rules);
             Result today = bench.answer(scenarios.with(rules));
             Result then = changed.isEmpty() ? today : bench.answer(scenarios.with(version));
@@ -121,26 +109,25 @@ final class CompareCommand implements Callable<Integer> {
         String what = changed.isEmpty() ? "" : ", and with " + ChangeWords.of(changed);
         String title = scenarios.today().name() + " by both models: as it is" + what;
         Answer answer = ModelsAnswer.of(title, changed, pairs);
-        GliderOptions.tell(scenarios, launch != null, answer);
-        output.deliver(answer, streams);
+        GliderOptions.tell(scenarios, options.launch().given(), answer);
+        options.output().deliver(answer, streams);
         return Exit.DONE.code();
     }
 
     @Override
     public Integer call() {
-        output.check();
-        drawing.check();
-        int threads = running.threads();
-        if (changes.bothModels()) {
+        options.check();
+        int threads = options.threads();
+        if (options.change().bothModels()) {
             return byBothModels();
         }
         if (write != null) {
-            output.files().check(Path.of(write[1]));
+            options.output().files().check(Path.of(write[1]));
         }
         Question question = FileKind.isStudy(file) ? ofStudy() : ofGlider();
         Workbench bench = new Workbench();
         Map<String, List<Setting>> all = new LinkedHashMap<>();
-        all.put(TODAY, changes.rules());
+        all.put(TODAY, options.change().rules());
         all.putAll(question.versions());
         Map<String, Answered> answers = Compare.run(bench, question.scenarios(), all);
         Answered today = answers.get(TODAY);
@@ -169,27 +156,28 @@ final class CompareCommand implements Callable<Integer> {
                         versions,
                         booms(today, versions),
                         sure(question, first, all, threads));
-        if (!sheet && drawing.spared(DrawOptions.slow(first))) {
+        if (!sheet && options.draw().spared(DrawOptions.slow(first))) {
             answer.warn("no ranges 9 times in 10, since such flights take long; --draws 32 gives them");
         }
         GliderOptions.tell(question.scenarios(), question.throwerNamed(), answer);
-        if (output.wantsChart()) {
+        if (options.output().wantsChart()) {
             draw(bench, question, today.result(), answer);
         }
         if (write != null) {
             write(versions, question);
         }
-        output.deliver(answer, streams);
+        options.output().deliver(answer, streams);
         boolean any = versions.stream().anyMatch(version -> version.answered().result() != null);
         return any ? Exit.DONE.code() : Exit.NO_ANSWER.code();
     }
 
     /** The ranges; null for none. */
     private HowSure sure(Question question, Scenario first, Map<String, List<Setting>> all, int threads) {
-        int count = drawing.count(DrawOptions.slow(first) ? 0 : Draws.USUAL_COUNT, all.size());
+        int count = options.draw().count(DrawOptions.slow(first) ? 0 : Draws.USUAL_COUNT, all.size());
         return count == 0
                 ? null
-                : drawing.draw(question.scenarios(), question.scenarios(), List.copyOf(all.values()), count, threads);
+                : options.draw()
+                        .draw(question.scenarios(), question.scenarios(), List.copyOf(all.values()), count, threads);
     }
 
     /** A closer look at all booms where one is mended or replaced; a cut alone leaves the strength nearly as it is. */
@@ -234,13 +222,13 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private Question ofGlider() {
-        List<Setting> changed = changes.changes();
+        List<Setting> changed = options.change().changes();
         if (changed.isEmpty()) {
             throw new CommandException(
                     Exit.WRONG_USE, "nothing to compare with. Maybe --change boom.cut_mm=40 --keep margin");
         }
-        ScenarioFile scenarios = GliderOptions.open(file, launch);
-        List<String> keeps = changes.keeps();
+        ScenarioFile scenarios = options.launch().open(file);
+        List<String> keeps = options.change().keeps();
         Map<String, List<Setting>> versions = new LinkedHashMap<>();
         if (keeps.size() < 2) {
             versions.put(ChangeWords.label(changed), settings(changed, keeps));
@@ -249,13 +237,13 @@ final class CompareCommand implements Callable<Integer> {
             versions.put("keep " + keeps.get(i), settings(changed, keeps.subList(i, i + 1)));
         }
         String title = scenarios.today().name() + ": today, and with " + ChangeWords.of(changed);
-        return new Question(title, scenarios, versions, launch != null);
+        return new Question(title, scenarios, versions, options.launch().given());
     }
 
     private List<Setting> settings(List<Setting> changed, List<String> keeps) {
         List<Setting> all = new ArrayList<>(changed);
         keeps.forEach(keep -> all.add(ChangeOptions.keep(keep)));
-        all.addAll(changes.rules());
+        all.addAll(options.change().rules());
         return all;
     }
 
@@ -265,7 +253,7 @@ final class CompareCommand implements Callable<Integer> {
             throw new CommandException(
                     Exit.WRONG_USE, file + " varies a quantity and has no versions. Maybe sawfly vary " + file);
         }
-        if (launch != null) {
+        if (options.launch().given()) {
             throw new CommandException(Exit.WRONG_USE, "--launch: a study names its launch itself");
         }
         if (study.versions().size() > MOST_VERSIONS) {
@@ -277,7 +265,7 @@ final class CompareCommand implements Callable<Integer> {
         Map<String, List<Setting>> versions = new LinkedHashMap<>();
         study.versions().forEach((name, settings) -> {
             List<Setting> all = new ArrayList<>(settings);
-            all.addAll(changes.all());
+            all.addAll(options.change().all());
             String label = name.toLowerCase(Locale.ROOT).equals(TODAY) ? "version " + name : name;
             versions.put(label, all);
         });
@@ -304,7 +292,7 @@ final class CompareCommand implements Callable<Integer> {
     private void draw(Workbench bench, Question question, Result today, Answer answer) {
         CompareFigure figure = new CompareFigure(today);
         Map<String, List<Setting>> all = new LinkedHashMap<>();
-        all.put(TODAY, changes.rules());
+        all.put(TODAY, options.change().rules());
         all.putAll(question.versions());
         all.forEach((name, settings) -> {
             try {
@@ -331,8 +319,8 @@ final class CompareCommand implements Callable<Integer> {
                 String name = question.scenarios().today().name() + ", " + version.label();
                 String text = question.scenarios()
                         .written(settings, result.plan().craft().glider(), name, target);
-                output.files().write(target, text);
-                output.note(streams, "Wrote " + target);
+                options.output().files().write(target, text);
+                options.output().note(streams, "Wrote " + target);
                 return;
             }
         }

@@ -52,12 +52,6 @@ final class VaryCommand implements Callable<Integer> {
     private Path file;
 
     @Option(
-            names = "--launch",
-            paramLabel = "FILE",
-            description = "file of the launch; the demo thrower (club, 41 m with this glider) when left out")
-    private Path launch;
-
-    @Option(
             names = "--vary",
             paramLabel = "KEY=FROM..TO/STEP",
             description = "what is varied; also KEY=0,20,40. Twice for a grid")
@@ -67,16 +61,7 @@ final class VaryCommand implements Callable<Integer> {
     private boolean resume;
 
     @Mixin
-    private ChangeOptions changes = new ChangeOptions();
-
-    @Mixin
-    private DrawOptions drawing = new DrawOptions();
-
-    @Mixin
-    private RunOptions running = new RunOptions();
-
-    @Mixin
-    private OutputOptions output = new OutputOptions();
+    private StudyOptions options;
 
     private final Streams streams;
 
@@ -90,11 +75,10 @@ final class VaryCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        output.check();
-        drawing.check();
-        int threads = running.threads();
+        options.check();
+        int threads = options.threads();
         Question question = FileKind.isStudy(file) ? ofStudy() : ofGlider();
-        List<Setting> common = changes.all();
+        List<Setting> common = options.change().all();
         Scenarios scenarios = settings -> {
             List<Setting> all = new ArrayList<>(common);
             all.addAll(settings);
@@ -110,17 +94,18 @@ final class VaryCommand implements Callable<Integer> {
         Result today = bench.answer(scenarios.with(List.of()));
         VaryRows rows = new VaryRows(study.rows());
         boolean slow = DrawOptions.slow(rule) || varied.size() > 1 || study.rows() > MOST_RANGED;
-        int count = drawing.count(slow ? 0 : DRAWS, study.rows());
-        HowSure sure =
-                count == 0 ? null : drawing.draw(question.scenarios(), scenarios, versions(study), count, threads);
-        new RowRun(study, rows, sure, output, streams).run(threads, resume);
+        int count = options.draw().count(slow ? 0 : DRAWS, study.rows());
+        HowSure sure = count == 0
+                ? null
+                : options.draw().draw(question.scenarios(), scenarios, versions(study), count, threads);
+        new RowRun(study, rows, sure, options.output(), streams).run(threads, resume);
         VaryAnswer.Asked asked = new VaryAnswer.Asked(question.title(), varied, question.stopWhen(), rule);
         Answer answer = VaryAnswer.of(asked, rows, today, sure);
-        if (drawing.spared(slow)) {
+        if (options.draw().spared(slow)) {
             answer.warn("no ranges 9 times in 10, since they would take long; --draws 32 gives them");
         }
         GliderOptions.tell(question.scenarios(), question.throwerNamed(), answer);
-        output.deliverWithoutCsvFile(answer, streams);
+        options.output().deliverWithoutCsvFile(answer, streams);
         return rows.flown() > 0 ? Exit.DONE.code() : Exit.NO_ANSWER.code();
     }
 
@@ -140,15 +125,18 @@ final class VaryCommand implements Callable<Integer> {
         }
         List<Varied> varied =
                 vary.stream().map(one -> Varied.parse(one, "--vary")).toList();
-        ScenarioFile scenarios = GliderOptions.open(file, launch);
+        ScenarioFile scenarios = options.launch().open(file);
         String what = String.join(
                 " and ",
                 varied.stream()
                         .map(one -> new VariedAxis(one.path(), one.values(), "", Double.NaN).words())
                         .toList());
-        String changed = changes.changes().isEmpty() ? "" : ", with " + ChangeWords.of(changes.changes());
+        String changed = options.change().changes().isEmpty()
+                ? ""
+                : ", with " + ChangeWords.of(options.change().changes());
         String title = scenarios.today().name() + ": " + what + changed;
-        return new Question(title, scenarios, varied, StopWhen.NEVER, launch != null);
+        return new Question(
+                title, scenarios, varied, StopWhen.NEVER, options.launch().given());
     }
 
     private Question ofStudy() {
@@ -157,8 +145,8 @@ final class VaryCommand implements Callable<Integer> {
             throw new CommandException(
                     Exit.WRONG_USE, file + " has versions and varies nothing. Maybe sawfly compare " + file);
         }
-        if (launch != null || !vary.isEmpty()) {
-            String option = launch != null ? "--launch" : "--vary";
+        if (options.launch().given() || !vary.isEmpty()) {
+            String option = options.launch().given() ? "--launch" : "--vary";
             throw new CommandException(
                     Exit.WRONG_USE, option + ": a study says this itself. Maybe sawfly vary with the glider's file");
         }
@@ -209,7 +197,7 @@ final class VaryCommand implements Callable<Integer> {
                     one.values(),
                     VariedAxis.understood(one.path(), one.words()),
                     question.scenarios().valueToday(one.path()));
-            output.note(streams, axis.understood());
+            options.output().note(streams, axis.understood());
             varied.add(axis);
         }
         return varied;
