@@ -16,7 +16,8 @@ import org.sawfly.math.Vec3;
  * <p>Derivation, for a right-hander (seen from above he turns counter-clockwise, outward is to the right of the path). The
  * hand, at radius R_h, holds the peg at the left tip; the CG lies d from the peg, on a line that trails the radius by the
  * angle lambda'. In the frame of the glider the moments about the peg, nose outward positive, are the air's
- * N = N_cg + D y_p - Y x_a (drag D, outward side force Y at the CG, which is x_a aft and y_p inboard of the peg), the
+ * N = N_cg + D y_p - Y x_a (drag D, outward side force Y at the CG, which is x_a aft and y_p inboard of the peg), all with the
+ * boom bent as the spin bends it, the
  * centrifugal one -m R_h d W^2 sin(lambda'), and that of the growing spin, (Izz + m d^2 + m R_h d cos lambda') W'. So
  *
  * <pre>
@@ -34,8 +35,8 @@ final class ReleaseSolver {
     private static final double TURNS = 1.5;
     /** W'/W^2 of a spin from rest to W in that many turns. */
     private static final double SPIN_UP = 1 / (4 * Math.PI * TURNS);
-    /** Each shrinks what is left by the fin's share in the bending, some 3 to 10 times. */
-    private static final int BENDING_PASSES = 8;
+    /** Square of an acceleration below which the secant gives way [m2/s4]. */
+    private static final double SMALL = 1e-6;
 
     private final Craft craft;
     private final Launch launch;
@@ -185,7 +186,8 @@ final class ReleaseSolver {
         return -(loads.fx * Math.cos(alpha) + loads.fz * Math.sin(alpha));
     }
 
-    private void spinLoads(double rate, double speed, double alpha, double outward) {
+    /** Leaves the air forces in the spin, the boom bent as the hand's pull and the air bend it, and tells what loads the rear. */
+    private RearLoads spinLoads(double rate, double speed, double alpha, double outward) {
         double beta = -hand * outward;
         setVelocity(speed, alpha, beta);
         double r = -hand * rate;
@@ -194,17 +196,17 @@ final class ReleaseSolver {
         motion.r = r * Math.cos(alpha);
         motion.downwashLag = evaluator.settledDownwash(motion);
         evaluator.evaluate(motion, loads);
+        return held(rate, alpha, beta);
     }
 
     /** The spin at a trailing angle; NaN for the nose on the path. */
     private Spin spinAt(double rate, double speed, double alpha, double trail) {
         double outward = Double.isNaN(trail) ? 0 : outwardOf(trail);
-        spinLoads(rate, speed, alpha, outward);
+        RearLoads rear = spinLoads(rate, speed, alpha, outward);
         double m = craft.mass().mass();
         double radius = radius();
         double radial = m * rate * rate * radius + hand * loads.fy;
         double along = m * SPIN_UP * rate * rate * radius + dragAlongPath(alpha);
-        RearLoads rear = held(rate, radius, alpha, outward);
         bentUp = loads.boomUp;
         bentRight = loads.boomRight;
         return new Spin(
@@ -223,23 +225,22 @@ final class ReleaseSolver {
     RearLoads rearInSpin(Release release) {
         Spin spin = release.spin();
         double alpha = alphaForWeight(release.speed(), 0);
-        spinLoads(spin.rate(), release.speed(), alpha, spin.noseOutward());
-        return held(spin.rate(), spin.radius(), alpha, spin.noseOutward());
+        return spinLoads(spin.rate(), release.speed(), alpha, spin.noseOutward());
     }
 
     /**
-     * What loads the rear in the spin whose air forces were found last. The fin sits on a boom that the spin bends:
-     * the model is told what acceleration the hand brings about at the fin, until both agree.
+     * Bends the boom as the spin does in which the air forces were found. The fin sits on a boom that the spin bends: the
+     * model is told how the hand's pull changes the acceleration at the fin, h, until the fin's own force, which answers to
+     * the bending, agrees: one secant step from no pull and a plain one after it, which leaves less than a millionth.
      */
-    private RearLoads held(double rate, double radius, double alpha, double outward) {
+    private RearLoads held(double rate, double alpha, double beta) {
         Vec3 axis = new Vec3(-Math.sin(alpha), 0, Math.cos(alpha)).times(-hand);
-        double beta = -hand * outward;
         Vec3 path = new Vec3(Math.cos(alpha) * Math.cos(beta), Math.sin(beta), Math.sin(alpha) * Math.cos(beta));
         double square = rate * rate;
         double gain = SPIN_UP * square;
         Vec3 force = axis.cross(path)
-                .times(square * radius)
-                .plus(path.times(gain * radius))
+                .times(square * radius())
+                .plus(path.times(gain * radius()))
                 .minus(new Vec3(motion.gx, motion.gy, motion.gz));
         Vec3 turning = axis.times(gain);
         Fin fin = craft.glider().fin();
@@ -248,12 +249,20 @@ final class ReleaseSolver {
         double felt = LaunchLoads.of(force, motion, turning, loads)
                 .specificForceAt(place)
                 .y();
-        for (int pass = 0; pass < BENDING_PASSES; pass++) {
-            motion.heldY = felt - unheldAcceleration(place.x());
-            evaluator.evaluate(motion, loads);
-        }
+        double first = felt - unheldAcceleration(place.x());
+        double left = hold(first, felt, place) - first;
+        double slope = first - left;
+        double next = first + left * first * slope / (slope * slope + SMALL);
+        hold(hold(next, felt, place), felt, place);
         motion.heldY = 0;
         return LaunchLoads.of(force, motion, turning, loads);
+    }
+
+    /** Finds the air forces with the hand's pull taken as {@code pull}, and what pull goes with them [m/s2]. */
+    private double hold(double pull, double felt, Vec3 place) {
+        motion.heldY = pull;
+        evaluator.evaluate(motion, loads);
+        return felt - unheldAcceleration(place.x());
     }
 
     /** Specific force along y at a place x behind the CG (negative) that the air alone would bring about. */

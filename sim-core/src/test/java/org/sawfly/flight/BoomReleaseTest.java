@@ -57,6 +57,29 @@ class BoomReleaseTest {
         assertThat(outward * at(plan, quarter)[StateLayout.BOOM_RIGHT]).isLessThan(begun - 0.5 * (begun - free));
     }
 
+    /**
+     * Held by its tip the glider bends its boom outward, where inertia asks more of it than the fin gives back. That turns
+     * the fin to the other side, it pushes the tail inward, and the nose settles further out; the softer the boom the more.
+     */
+    @ParameterizedTest
+    @EnumSource(ModelChoice.class)
+    void a_soft_boom_lets_the_nose_out(ModelChoice model) {
+        double rigid = noseOutward(model, 1e6);
+        double usual = noseOutward(model, 1);
+        double soft = noseOutward(model, 0.5);
+        assertThat(usual - rigid).isBetween(Math.toRadians(0.1), Math.toRadians(3));
+        assertThat(soft - usual).isBetween(0.5 * (usual - rigid), Math.toRadians(3));
+    }
+
+    private static double noseOutward(ModelChoice model, double stiffness) {
+        Corrections corrections = new Corrections(DragFactors.NONE, 1, 1, 1, stiffness, 1, 0);
+        Craft craft = Craft.of(Demo.GLIDER, corrections, Demo.MODELS, model, Demo.SETTINGS, Demo.CALM.ground());
+        FlightPlan plan = Demo.plan(craft, Demo.launch(Hand.RIGHT, Demo.CALM), 33, 0, Axes.PITCH_YAW);
+        ReleaseSolver solver = new ReleaseSolver(craft, plan.launch(), Demo.CALM.ground());
+        Release release = solver.solve(33, 33, 0, 0, Pilot.presetCamber(craft, plan.launch()), 0, true);
+        return release.spin().noseOutward();
+    }
+
     /** Slope of the boom if it followed its load at once [rad]. */
     private static double followed(FlightPlan plan, double[] state) {
         Craft craft = plan.craft();
