@@ -155,6 +155,23 @@ class VaryTest {
     }
 
     @Test
+    void oneValueIsComparedWithToday() {
+        Runs one = Runs.of("vary", Runs.scenario("plover.yaml"), "--vary", "boom.cut_mm=40", "--draws", "0");
+        assertThat(one.out())
+                .contains("Nothing gives out at 40 mm.")
+                .endsWith("m higher than today.\n")
+                .doesNotContain("Flat");
+        Runs same = Runs.of("vary", Runs.scenario("plover.yaml"), "--vary", "boom.cut_mm=0", "--draws", "0");
+        assertThat(same.out()).endsWith("That is today's value: nothing is varied.\n");
+    }
+
+    @Test
+    void anEndThatIsNoWholeStepIsSaid() {
+        Runs run = Runs.of("vary", Runs.scenario("plover.yaml"), "--vary", "boom.cut_mm=0..80/30", "--draws", "0");
+        assertThat(run.err()).startsWith("3 cuts, 0 to 60 mm every 30 mm; 80 is no whole step\n");
+    }
+
+    @Test
     void aReasonIsSaidOfTheRowsItIsTrueOf() {
         Runs run = Runs.of("vary", Runs.scenario("plover.yaml"), "--vary", "ready_to_fly.cg_mm=52..90/2");
         assertThat(run.code()).as(run.err()).isZero();

@@ -207,7 +207,13 @@ class WrongInputsTest {
         byte[] garbage = new byte[4000];
         new Random(1).nextBytes(garbage);
         Files.write(odd, garbage);
-        assertThat(answered(3, odd.toString()).err()).contains("odd.yaml:1:");
+        assertThat(answered(3, odd.toString()).err())
+                .contains("odd.yaml:1:", " more lines have such characters", "Maybe this is no text file")
+                .matches(said -> said.lines().count() < 10, "is short");
+        Files.writeString(odd, "# wide\n".repeat(200_000));
+        assertThat(answered(3, "check", odd.toString()).err())
+                .contains("larger than 1 MB")
+                .doesNotContain("nothing in it");
         assertThat(answered(3, "fly", file("club.yaml")).err()).contains("a glider file is needed", "Maybe");
         assertThat(answered(3, file("shorten-boom.yaml")).err()).contains("sawfly vary");
     }
@@ -235,6 +241,16 @@ class WrongInputsTest {
                 "3; vary PLOVER --vary cut=0..80/0.00000008; 1000000001",
                 "2; vary PLOVER --vary boom.cut_mm=0..80/10 --vary boom.cut_mm=0..80/10; varied twice",
                 "2; vary PLOVER; nothing to vary",
+                "3; vary PLOVERX; there is no file",
+                "3; compare PLOVERX; there is no file",
+                "3; vary PLOVER --vary boom.cut_mm=0..1e9/1; 1000000001 values",
+                "3; vary PLOVER --vary boom.cut_mm=0..1e300/1e-300; so many values",
+                "3; vary PLOVER --vary boom.cut_mm=0..1e999/1; finite numbers",
+                "3; vary PLOVER --vary boom.cut_mm=0,20,0; the value 0 is there twice",
+                "2; compare PLOVER --change boom.cut_mm=40 --write cut x.yaml; no version \"cut\". Maybe cut 40",
+                "2; compare PLOVER --change boom.cut_mm=40 --write version -; name a file",
+                "2; fly PLOVER --chart twice.png --chart-swing twice.png; named for two outputs",
+                "2; fly PLOVER --chart twice.svg --csv ./twice.svg; named for two outputs",
                 "2; compare PLOVER --change boom.cut_mm=40,cut=50; boom.cut_mm is there twice",
                 "2; compare PLOVER --change boom.cut_mm=40 --draws many; 'many' is not a whole number",
                 "2; compare PLOVER --change boom.cut_mm=40 --throws 20; Maybe --draws",

@@ -135,7 +135,8 @@ final class Documents {
     }
 
     private Document parsed(Path path, byte[] bytes) {
-        Node tree = TreeReader.read(Source.of(path.toString(), bytes, problems), problems);
+        Source source = Source.of(path.toString(), bytes, problems);
+        Node tree = bytes.length > Source.MOST_BYTES ? null : TreeReader.read(source, problems);
         if (tree instanceof Node.Keys keys) {
             return new Document(path, kind(keys), keys);
         }

@@ -9,6 +9,9 @@ import java.util.regex.Pattern;
 final class LineCheck {
     private static final Pattern TIGHT_COLON = Pattern.compile("^\\s*(?:- )?([A-Za-z][A-Za-z0-9_.]*):([^\\s/:].*)$");
 
+    /** More lines than this with such characters, and it is no text file: nobody wants to read of each. */
+    private static final int MOST_ODD_LINES = 3;
+
     private final Source source;
     private final Problems problems;
 
@@ -19,11 +22,10 @@ final class LineCheck {
 
     /** True when the lines can go to the parser. */
     boolean passes() {
-        boolean good = true;
+        boolean good = characters();
         List<Integer> tabbed = new ArrayList<>();
         for (int i = 0; i < source.lines().size(); i++) {
             String line = source.lines().get(i);
-            good &= characters(line, i + 1);
             int first = firstOfContent(line);
             if (first < line.length() && line.charAt(first) != '#') {
                 String indent = line.substring(0, first);
@@ -64,7 +66,33 @@ final class LineCheck {
         return null;
     }
 
-    private boolean characters(String line, int number) {
+    /** Whether every line holds only what a text file can hold; tells of the first few that do not. */
+    private boolean characters() {
+        int odd = 0;
+        for (int i = 0; i < source.lines().size(); i++) {
+            String line = source.lines().get(i);
+            int at = oddCharacter(line);
+            if (at >= 0 && ++odd <= MOST_ODD_LINES) {
+                problems.add(
+                        place(i + 1, line.codePointCount(0, at) + 1),
+                        "",
+                        "the character " + Ascii.code(line.charAt(at)) + " cannot stand in a text file",
+                        line.charAt(at) == 0 ? "this is no text file" : "");
+            }
+        }
+        if (odd > MOST_ODD_LINES) {
+            int more = odd - MOST_ODD_LINES;
+            problems.add(
+                    Place.whole(source.name()),
+                    "",
+                    more + (more == 1 ? " more line has" : " more lines have") + " such characters",
+                    "this is no text file");
+        }
+        return odd == 0;
+    }
+
+    /** Where the first character stands that no text file has; -1 when there is none. */
+    private static int oddCharacter(String line) {
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
             boolean control =
@@ -75,15 +103,10 @@ final class LineCheck {
                             && Character.isLowSurrogate(line.charAt(i + 1)))
                     && !(Character.isLowSurrogate(c) && i > 0 && Character.isHighSurrogate(line.charAt(i - 1)));
             if (control || lone) {
-                problems.add(
-                        place(number, line.codePointCount(0, i) + 1),
-                        "",
-                        "the character " + Ascii.code(c) + " cannot stand in a text file",
-                        c == 0 ? "this is no text file" : "");
-                return false;
+                return i;
             }
         }
-        return true;
+        return -1;
     }
 
     private static int firstOfContent(String line) {

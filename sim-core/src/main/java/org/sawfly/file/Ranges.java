@@ -9,7 +9,10 @@ import org.sawfly.quantity.Unit;
 
 /** Reads ranges: {@code {from: 0, to: 80, every: 10}}, {@code [0, 20, 40]}, {@code 0..80/10} and {@code 0,20,40}. */
 final class Ranges {
-    private static final String NUMBER = "(-?\\d+(?:\\.\\d+)?)";
+    private static final String NUMBER = "(-?\\d+(?:\\.\\d+)?(?:[eE][-+]?\\d{1,3})?)";
+    /** Up to so many values their number is told. */
+    private static final double COUNTED = 1e12;
+
     private static final Pattern SPAN = Pattern.compile(NUMBER + "\\s*\\.\\.\\s*" + NUMBER + "\\s*/\\s*" + NUMBER);
     private static final Pattern DASHED = Pattern.compile(NUMBER + "\\s*(?:-|to|\\.\\.)\\s*" + NUMBER + "(.*)");
 
@@ -62,6 +65,14 @@ final class Ranges {
             values.add(value);
             words.add(Bounds.show(value));
         }
+        String twice = words.stream()
+                .filter(word -> words.indexOf(word) != words.lastIndexOf(word))
+                .findFirst()
+                .orElse("");
+        if (!twice.isEmpty()) {
+            problems.add(items.place(), path, "the value " + twice + " is there twice", "");
+            return null;
+        }
         if (values.isEmpty()) {
             problems.add(items.place(), path, "no values to go through", "[0, 20, 40]");
             return null;
@@ -109,6 +120,10 @@ final class Ranges {
         double to = Double.parseDouble(texts[1]);
         double every = Double.parseDouble(texts[2]);
         Unit unit = Unit.ofKey(path).orElse(Unit.NUMBER);
+        if (!Double.isFinite(from) || !Double.isFinite(to) || !Double.isFinite(every)) {
+            problems.add(place, path, "a range needs finite numbers", "0..80/10");
+            return null;
+        }
         if (!(every > 0) || to < from) {
             problems.add(
                     place,
@@ -125,7 +140,8 @@ final class Ranges {
             problems.add(
                     place,
                     path,
-                    Bounds.show(steps + 1) + " values are too many; at most " + Varied.MOST_VALUES + " are accepted",
+                    (steps < COUNTED ? Bounds.show(steps + 1) : "so many") + " values are too many; at most "
+                            + Varied.MOST_VALUES + " are accepted",
                     "larger steps");
             return null;
         }
@@ -135,8 +151,10 @@ final class Ranges {
         for (int i = 0; i <= (int) steps; i++) {
             values.add(start.add(step.multiply(BigDecimal.valueOf(i))).doubleValue());
         }
+        double last = values.get(values.size() - 1);
+        String reached = to - last > 1e-6 * every ? "; " + Bounds.show(to) + " is no whole step" : "";
         String words = values.size() + (values.size() == 1 ? " value, " : " values, ") + Bounds.show(from) + " to "
-                + Bounds.withUnit(values.get(values.size() - 1), unit) + " every " + Bounds.withUnit(every, unit);
+                + Bounds.withUnit(last, unit) + " every " + Bounds.withUnit(every, unit) + reached;
         return new Varied(path, values, words);
     }
 }

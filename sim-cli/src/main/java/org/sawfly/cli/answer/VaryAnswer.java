@@ -312,7 +312,8 @@ public final class VaryAnswer {
             }
         }
         if (!inside && !unusual) {
-            say("Nothing gives out from " + axis.text(first) + " to " + axis.textWithUnit(last) + ".");
+            String where = rows.rows().size() == 1 ? "at " : "from " + axis.text(first) + " to ";
+            say("Nothing gives out " + where + axis.textWithUnit(last) + ".");
         }
         for (Limit limit : usual) {
             if (rows.rows().stream().allMatch(limit::isPassed)) {

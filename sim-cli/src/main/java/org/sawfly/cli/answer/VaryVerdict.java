@@ -41,9 +41,31 @@ final class VaryVerdict {
         if (Cautions.littleMargin(today)) {
             answer.verdict("Today already there is little or no margin at launch speed: put the CG forward first.");
         }
-        heights();
-        clear();
+        if (flown.size() == 1) {
+            one(flown.get(0));
+        } else {
+            heights();
+            clear();
+        }
         stops(passed);
+    }
+
+    /** A single row beside today. */
+    private void one(VaryRow row) {
+        Quantity<Result> height = ResultQuantities.APEX_HEIGHT;
+        Difference change = new Difference(height.value(today), row.value(height), height.unit(), height.decimals());
+        String at = "At " + axis.textWithUnit(row.values().get(0)) + " the launch is ";
+        answer.results().put("height_change_m", change.amount(), height.decimals());
+        boolean open = row.ranged() && !row.clearlyHigher() && !row.clearlyLower();
+        answer.verdict(
+                axis.isToday(row.values().get(0))
+                        ? "That is today's value: nothing is varied."
+                        : open
+                                ? at + "not clearly higher or lower than today."
+                                : at
+                                        + (change.same()
+                                                ? "as high as today."
+                                                : change.words(Direction.HEIGHT) + " than today."));
     }
 
     private void heights() {

@@ -67,8 +67,8 @@ final class CalibrateCommand implements Runnable {
     @Override
     public void run() {
         if (write != null) {
-            asked.output().files().check(named("-glider.yaml"));
-            asked.output().files().check(named("-launch.yaml"));
+            asked.output().willWrite(named("-glider.yaml"));
+            asked.output().willWrite(named("-launch.yaml"));
         }
         List<HeightLog> logs = LogFile.read(paths);
         Case answered = asked.answer(null);

@@ -122,9 +122,11 @@ final class CompareCommand implements Callable<Integer> {
             return byBothModels();
         }
         if (write != null) {
-            options.output().files().check(Path.of(write[1]));
+            options.output().willWrite(Path.of(write[1]));
         }
         Question question = FileKind.isStudy(file) ? ofStudy() : ofGlider();
+        String written =
+                write == null ? "" : written(List.copyOf(question.versions().keySet()));
         Workbench bench = new Workbench();
         Map<String, List<Setting>> all = new LinkedHashMap<>();
         all.put(TODAY, options.change().rules());
@@ -164,7 +166,11 @@ final class CompareCommand implements Callable<Integer> {
             draw(bench, question, today.result(), answer);
         }
         if (write != null) {
-            write(versions, question);
+            for (Version version : versions) {
+                if (version.label().equals(written)) {
+                    write(version, question);
+                }
+            }
         }
         options.output().deliver(answer, streams);
         boolean any = versions.stream().anyMatch(version -> version.answered().result() != null);
@@ -223,11 +229,11 @@ final class CompareCommand implements Callable<Integer> {
 
     private Question ofGlider() {
         List<Setting> changed = options.change().changes();
+        ScenarioFile scenarios = options.launch().open(file);
         if (changed.isEmpty()) {
             throw new CommandException(
                     Exit.WRONG_USE, "nothing to compare with. Maybe --change boom.cut_mm=40 --keep margin");
         }
-        ScenarioFile scenarios = options.launch().open(file);
         List<String> keeps = options.change().keeps();
         Map<String, List<Setting>> versions = new LinkedHashMap<>();
         if (keeps.size() < 2) {
@@ -306,25 +312,31 @@ final class CompareCommand implements Callable<Integer> {
         answer.figure(figure.figure(question.title()));
     }
 
-    private void write(List<Version> versions, Question question) {
-        for (Version version : versions) {
-            if (version.label().equals(write[0]) || versions.size() == 1 && write[0].equals("version")) {
-                Result result = version.answered().result();
-                if (result == null) {
-                    throw new CommandException(
-                            Exit.NO_ANSWER, write[0] + ": " + version.answered().reason());
-                }
-                Path target = Path.of(write[1]);
-                List<Setting> settings = question.versions().get(version.label());
-                String name = question.scenarios().today().name() + ", " + version.label();
-                String text = question.scenarios()
-                        .written(settings, result.plan().craft().glider(), name, target);
-                options.output().files().write(target, text);
-                options.output().note(streams, "Wrote " + target);
-                return;
-            }
+    /** The label of the version that is to be written. */
+    private String written(List<String> labels) {
+        if (labels.size() == 1 && write[0].equals("version")) {
+            return labels.get(0);
         }
-        String names = String.join(", ", versions.stream().map(Version::label).toList());
-        throw new CommandException(Exit.WRONG_USE, "--write: there is no version \"" + write[0] + "\". Maybe " + names);
+        if (!labels.contains(write[0])) {
+            throw new CommandException(
+                    Exit.WRONG_USE,
+                    "--write: there is no version \"" + write[0] + "\". Maybe " + String.join(", ", labels));
+        }
+        return write[0];
+    }
+
+    private void write(Version version, Question question) {
+        Result result = version.answered().result();
+        if (result == null) {
+            throw new CommandException(
+                    Exit.NO_ANSWER, version.label() + ": " + version.answered().reason());
+        }
+        Path target = Path.of(write[1]);
+        List<Setting> settings = question.versions().get(version.label());
+        String name = question.scenarios().today().name() + ", " + version.label();
+        String text =
+                question.scenarios().written(settings, result.plan().craft().glider(), name, target);
+        options.output().files().write(target, text);
+        options.output().note(streams, "Wrote " + target);
     }
 }

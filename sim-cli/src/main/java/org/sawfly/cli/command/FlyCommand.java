@@ -56,11 +56,11 @@ final class FlyCommand implements Runnable {
         OutputOptions output = asked.output();
         if (swing != null) {
             kind(swing);
-            output.files().check(swing);
+            output.willWrite(swing);
         }
         if (side != null) {
             kind(side);
-            output.files().check(side);
+            output.willWrite(side);
         }
         FlightLog log = new FlightLog();
         Case answered = asked.answer(log);

@@ -2,7 +2,9 @@ package org.sawfly.cli.command;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.sawfly.cli.answer.Answer;
 import org.sawfly.cli.answer.JsonWriter;
 import org.sawfly.cli.answer.OutputFiles;
@@ -32,6 +34,8 @@ final class OutputOptions {
             description = "no progress and no notes")
     private boolean quiet;
 
+    private final Set<Path> targets = new HashSet<>();
+
     /** Refuses, before any work, what could not be written afterwards. */
     void check() {
         if (json && toStandardOutput(csv)) {
@@ -39,10 +43,24 @@ final class OutputOptions {
         }
         if (chart != null) {
             chartKind();
-            files().check(chart);
+            willWrite(chart);
         }
         if (csv != null && !toStandardOutput(csv)) {
-            files().check(csv);
+            willWrite(csv);
+        }
+    }
+
+    /** Asks, before any work, for a file that is going to be written: it has a name, it may be written, and only once. */
+    void willWrite(Path file) {
+        if (file.toString().isEmpty()) {
+            throw new CommandException(Exit.WRONG_USE, "the name of a file to write is empty");
+        }
+        if (toStandardOutput(file)) {
+            throw new CommandException(Exit.WRONG_USE, "-: standard output carries the answer; name a file");
+        }
+        files().check(file);
+        if (!targets.add(file.toAbsolutePath().normalize())) {
+            throw new CommandException(Exit.WRONG_USE, file + " is named for two outputs; name two files");
         }
     }
 

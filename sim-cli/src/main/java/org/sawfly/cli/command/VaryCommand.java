@@ -119,13 +119,13 @@ final class VaryCommand implements Callable<Integer> {
     }
 
     private Question ofGlider() {
+        List<Varied> varied =
+                vary.stream().map(one -> Varied.parse(one, "--vary")).toList();
+        ScenarioFile scenarios = options.launch().open(file);
         if (vary.isEmpty()) {
             throw new CommandException(
                     Exit.WRONG_USE, "nothing to vary. Maybe --vary boom.cut_mm=0..80/10 --keep margin");
         }
-        List<Varied> varied =
-                vary.stream().map(one -> Varied.parse(one, "--vary")).toList();
-        ScenarioFile scenarios = options.launch().open(file);
         String what = String.join(
                 " and ",
                 varied.stream()
