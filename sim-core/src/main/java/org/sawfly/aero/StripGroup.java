@@ -151,7 +151,7 @@ final class StripGroup {
      * @param bench whose boom's skew is taken
      */
     StripGroup leaning(int from, int to, double pivotZ, double tilt, double frontX, BenchErrors bench) {
-        StripGroup moved = new StripGroup(this);
+        StripGroup moved = new StripGroup(this, 0, attached, turning);
         for (int i = from; i < to; i++) {
             Vec3 arm = BenchErrors.rolled(new Vec3(x[i], y[i], z[i] - pivotZ), tilt);
             Vec3 place = bench.onBoom(new Vec3(arm.x(), arm.y(), arm.z() + pivotZ), frontX);
@@ -169,12 +169,26 @@ final class StripGroup {
      * what its image does.
      */
     StripGroup folded() {
-        return new StripGroup(this, count / 2);
+        int from = count / 2;
+        return new StripGroup(this, from, folded(attached, from), folded(turning, from));
     }
 
-    private StripGroup(StripGroup whole, int from) {
-        int n = whole.count - from;
-        this.count = n;
+    private double[] folded(double[] columns, int from) {
+        int n = count - from;
+        double[] half = new double[n * n];
+        for (int j = 0; j < n; j++) {
+            int right = (from + j) * count + from;
+            int left = (from - 1 - j) * count + from;
+            for (int i = 0; i < n; i++) {
+                half[j * n + i] = columns[right + i] + columns[left + i];
+            }
+        }
+        return half;
+    }
+
+    /** Strips of another group, from one on; with what they do to each other. */
+    private StripGroup(StripGroup whole, int from, double[] attached, double[] turning) {
+        this.count = whole.count - from;
         this.x = Arrays.copyOfRange(whole.x, from, whole.count);
         this.y = Arrays.copyOfRange(whole.y, from, whole.count);
         this.z = Arrays.copyOfRange(whole.z, from, whole.count);
@@ -188,35 +202,8 @@ final class StripGroup {
         this.sectionShares = Arrays.copyOfRange(whole.sectionShares, from, whole.count);
         this.slopes = Arrays.copyOfRange(whole.slopes, from, whole.count);
         this.tables = Arrays.copyOfRange(whole.tables, from, whole.count);
-        this.attached = new double[n * n];
-        this.turning = new double[n * n];
-        for (int j = 0; j < n; j++) {
-            int right = (from + j) * whole.count + from;
-            int left = (from - 1 - j) * whole.count + from;
-            for (int i = 0; i < n; i++) {
-                attached[j * n + i] = whole.attached[right + i] + whole.attached[left + i];
-                turning[j * n + i] = whole.turning[right + i] + whole.turning[left + i];
-            }
-        }
-    }
-
-    private StripGroup(StripGroup other) {
-        this.count = other.count;
-        this.x = other.x;
-        this.y = other.y.clone();
-        this.z = other.z.clone();
-        this.normalY = other.normalY.clone();
-        this.normalZ = other.normalZ.clone();
-        this.chords = other.chords;
-        this.widths = other.widths;
-        this.twists = other.twists;
-        this.flapShares = other.flapShares;
-        this.flapTurns = other.flapTurns;
-        this.sectionShares = other.sectionShares;
-        this.slopes = other.slopes;
-        this.tables = other.tables;
-        this.attached = other.attached;
-        this.turning = other.turning;
+        this.attached = attached;
+        this.turning = turning;
     }
 
     private void fill(VortexSystem system) {
