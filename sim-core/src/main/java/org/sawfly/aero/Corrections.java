@@ -36,6 +36,23 @@ public record Corrections(
     /** No correction. */
     public static final Corrections NONE = new Corrections(DragFactors.NONE, 1, 1, 1, 1, 1, 0);
 
+    /** The same with other factors on drag. */
+    public Corrections withDrag(DragFactors factors) {
+        return new Corrections(
+                factors, tailSlope, finBeyondStall, downwash, boomStiffness, yawInertia, neutralPointBack, bench);
+    }
+
+    /** The same with another factor on the normal force of the tails [1]. */
+    public Corrections withTailSlope(double factor) {
+        return new Corrections(
+                drag, factor, finBeyondStall, downwash, boomStiffness, yawInertia, neutralPointBack, bench);
+    }
+
+    /** The same with a boom of another stiffness [1]. */
+    public Corrections withBoomStiffness(double factor) {
+        return new Corrections(drag, tailSlope, finBeyondStall, downwash, factor, yawInertia, neutralPointBack, bench);
+    }
+
     /** The same of a glider that was not built squarely. */
     public Corrections withBench(BenchErrors errors) {
         return new Corrections(

@@ -37,6 +37,16 @@ public record FlightPlan(
         this(craft, launch, releaseSpeed, yawRate, presetElevator, axes, Steering.FULL, integrator);
     }
 
+    /** This plan with another launch; release and preset stay. */
+    public FlightPlan withLaunch(Launch other) {
+        return new FlightPlan(craft, other, releaseSpeed, yawRate, presetElevator, axes, steering, integrator);
+    }
+
+    /** This plan with other freedoms of motion. */
+    public FlightPlan withAxes(Axes other) {
+        return new FlightPlan(craft, launch, releaseSpeed, yawRate, presetElevator, other, steering, integrator);
+    }
+
     /** This plan with another release. */
     public FlightPlan withRelease(double speed, double rate) {
         return new FlightPlan(craft, launch, speed, rate, presetElevator, axes, steering, integrator);
@@ -58,8 +68,7 @@ public record FlightPlan(
 
     /** This plan pushed over at another moment. */
     public FlightPlan withPush(PushOver push) {
-        return new FlightPlan(
-                craft, launch.with(push), releaseSpeed, yawRate, presetElevator, axes, steering, integrator);
+        return withLaunch(launch.with(push));
     }
 
     /** This plan with a pilot who moves other controls. */

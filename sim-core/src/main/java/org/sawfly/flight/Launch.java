@@ -83,8 +83,13 @@ public record Launch(
     }
 
     /** The same launch in other air. */
-    Launch with(Weather other) {
+    public Launch with(Weather other) {
         return new Launch(name, thrower, preset, climbAngle, pushOver, releasePath, other, doubts);
+    }
+
+    /** The same launch let go in another way. */
+    public Launch with(ReleasePath other) {
+        return new Launch(name, thrower, preset, climbAngle, pushOver, other, weather, doubts);
     }
 
     /** The same launch pushed over at another moment. */

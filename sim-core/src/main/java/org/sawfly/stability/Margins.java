@@ -52,9 +52,9 @@ public record Margins(
             Glider glider, Corrections c, Models models, ModelChoice model, Air air, double launchSpeed) {
         MassProperties mass = MassProperties.of(glider);
         TailVolumeModel flown = TailVolumeModel.of(glider, mass, c, models);
-        AeroModel rigid = model.of(glider, mass, with(c, RIGID, c.tailSlope()), models);
+        AeroModel rigid = model.of(glider, mass, c.withBoomStiffness(RIGID), models);
         double held = flown.heldEffectiveness(launchSpeed, air.density());
-        AeroModel bent = model.of(glider, mass, with(c, RIGID, c.tailSlope() * held), models);
+        AeroModel bent = model.of(glider, mass, c.withBoomStiffness(RIGID).withTailSlope(c.tailSlope() * held), models);
         Reference reference = flown.reference();
         return new Margins(
                 -mass.cg().x(),
@@ -74,21 +74,9 @@ public record Margins(
     /** The same by a model of choice. */
     public static double share(Glider glider, Corrections c, Models models, ModelChoice model, Air air) {
         MassProperties mass = MassProperties.of(glider);
-        AeroModel rigid = model.of(glider, mass, with(c, RIGID, c.tailSlope()), models);
+        AeroModel rigid = model.of(glider, mass, c.withBoomStiffness(RIGID), models);
         double neutral = NeutralPoint.of(rigid, air, 0, NeutralPoint.USUAL_LIFT, NeutralPoint.USUAL_SPEED);
         return (neutral + mass.cg().x()) / rigid.reference().meanChord();
-    }
-
-    private static Corrections with(Corrections c, double stiffness, double tailSlope) {
-        return new Corrections(
-                c.drag(),
-                tailSlope,
-                c.finBeyondStall(),
-                c.downwash(),
-                stiffness,
-                c.yawInertia(),
-                c.neutralPointBack(),
-                c.bench());
     }
 
     /** Margin at the glide [m]. */

@@ -2,7 +2,6 @@ package org.sawfly.study;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.sawfly.aero.Corrections;
 import org.sawfly.aero.DragFactors;
 import org.sawfly.flight.Craft;
 import org.sawfly.flight.Flight;
@@ -51,32 +50,10 @@ public final class Relief {
                     case WAG -> d;
                 };
         Axes axes = of == Of.WAG ? Axes.PITCH : plan.axes();
-        Corrections c = scenario.corrections();
-        Corrections relieved = new Corrections(
-                less,
-                c.tailSlope(),
-                c.finBeyondStall(),
-                c.downwash(),
-                c.boomStiffness(),
-                c.yawInertia(),
-                c.neutralPointBack(),
-                c.bench());
-        Craft craft = Craft.of(
-                plan.craft().glider(),
-                relieved,
-                bench.models(),
-                scenario.flying().model(),
-                scenario.settings(),
-                plan.launch().weather().ground());
-        FlightPlan flown = new FlightPlan(
-                craft,
-                plan.launch(),
-                plan.releaseSpeed(),
-                plan.yawRate(),
-                plan.presetElevator(),
-                axes,
-                plan.steering(),
-                plan.integrator());
-        return Flight.fly(flown).top().height();
+        Craft craft = bench.craft(
+                plan.craft().glider(), scenario, scenario.corrections().withDrag(less));
+        return Flight.fly(plan.withCraft(craft, plan.presetElevator()).withAxes(axes))
+                .top()
+                .height();
     }
 }

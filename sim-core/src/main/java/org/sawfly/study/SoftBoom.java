@@ -1,7 +1,5 @@
 package org.sawfly.study;
 
-import org.sawfly.aero.Corrections;
-import org.sawfly.air.Air;
 import org.sawfly.flight.Craft;
 import org.sawfly.flight.Flight;
 import org.sawfly.flight.FlightPlan;
@@ -29,24 +27,8 @@ public record SoftBoom(double asIs, double asIsBest, double stiff, double stiffB
 
     /** The same throw with a boom that does not bend, the preset counted from its own cruise position. */
     static FlightPlan unbending(Workbench bench, Scenario scenario, FlightPlan plan) {
-        Corrections c = scenario.corrections();
-        Corrections unbending = new Corrections(
-                c.drag(),
-                c.tailSlope(),
-                c.finBeyondStall(),
-                c.downwash(),
-                STIFF,
-                c.yawInertia(),
-                c.neutralPointBack(),
-                c.bench());
-        Air air = plan.launch().weather().ground();
-        Craft craft = Craft.of(
-                plan.craft().glider(),
-                unbending,
-                bench.models(),
-                scenario.flying().model(),
-                scenario.settings(),
-                air);
+        Craft craft = bench.craft(
+                plan.craft().glider(), scenario, scenario.corrections().withBoomStiffness(STIFF));
         return plan.withCraft(craft, Workbench.presetFrom(craft, craft, plan.launch()));
     }
 

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.sawfly.aero.Corrections;
 import org.sawfly.air.Air;
 import org.sawfly.flight.Craft;
 import org.sawfly.flight.Deflections;
@@ -153,13 +154,11 @@ public final class Squareness {
     }
 
     private Craft craft(BenchError error, double amount) {
-        return Craft.of(
+        Corrections square = scenario.corrections();
+        return bench.craft(
                 error.on(glider(), amount),
-                scenario.corrections().withBench(scenario.corrections().bench().plus(error.of(amount))),
-                bench.models(),
-                scenario.flying().model(),
-                scenario.settings(),
-                air());
+                scenario,
+                square.withBench(square.bench().plus(error.of(amount))));
     }
 
     private FlightPlan plan(Craft craft) {

@@ -138,6 +138,16 @@ public final class Workbench {
         return crafts.computeIfAbsent(key, this::made);
     }
 
+    /** A glider made ready to fly in a scenario's air and flown by its model, with other corrections; made anew. */
+    public Craft craft(Glider glider, Scenario scenario, Corrections corrections) {
+        return made(new CraftKey(
+                glider,
+                corrections,
+                scenario.settings(),
+                scenario.launch().weather().ground(),
+                scenario.flying().model()));
+    }
+
     private static CraftKey key(Glider glider, Scenario scenario, Air air) {
         return new CraftKey(
                 glider,

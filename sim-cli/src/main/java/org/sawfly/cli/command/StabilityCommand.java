@@ -7,6 +7,7 @@ import org.sawfly.cli.answer.Case;
 import org.sawfly.cli.answer.StabilityAnswer;
 import org.sawfly.flight.Craft;
 import org.sawfly.flight.FlightLog;
+import org.sawfly.flight.Scenario;
 import org.sawfly.motion.AirSample;
 import org.sawfly.motion.Linear;
 import org.sawfly.stability.ClassicalModes;
@@ -72,15 +73,11 @@ final class StabilityCommand implements Runnable {
     /** By a model, in its own trimmed glide of the cruise setting. */
     private Derivatives derivatives(ModelChoice model, Case answered, AirSample air) {
         Craft flown = answered.result().plan().craft();
-        Craft craft = answered.scenario().flying().model() == model
+        Scenario scenario = answered.scenario();
+        Craft craft = scenario.flying().model() == model
                 ? flown
-                : Craft.of(
-                        flown.glider(),
-                        answered.scenario().corrections(),
-                        asked.bench().models(),
-                        model,
-                        answered.scenario().settings(),
-                        answered.air());
+                : asked.bench()
+                        .craft(flown.glider(), scenario.flown(scenario.flying().by(model)), scenario.corrections());
         return Derivatives.around(craft.model(), air, craft.cruise());
     }
 }

@@ -2,9 +2,7 @@ package org.sawfly.study.log;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import org.sawfly.aero.Corrections;
 import org.sawfly.aero.DragFactors;
-import org.sawfly.aero.Models;
 import org.sawfly.flight.Craft;
 import org.sawfly.flight.Flight;
 import org.sawfly.flight.FlightPlan;
@@ -34,7 +32,7 @@ public final class FlightModel implements ThrowModel {
             Uncertain.PUSH_OVER,
             Uncertain.TIMING);
 
-    private final Models models;
+    private final Workbench bench;
     private final Scenario scenario;
     private final FlightPlan plan;
     private final List<Held> held;
@@ -50,7 +48,7 @@ public final class FlightModel implements ThrowModel {
      * @param uncertainties of what is held
      */
     public FlightModel(Workbench bench, Scenario scenario, Result result, Uncertainties uncertainties) {
-        this.models = bench.models();
+        this.bench = bench;
         this.scenario = scenario;
         this.plan = result.plan();
         this.held = HELD.stream()
@@ -87,15 +85,9 @@ public final class FlightModel implements ThrowModel {
         double preset = plan.presetElevator()
                 + craft.cruise().elevator()
                 - plan.craft().cruise().elevator();
-        return new FlightPlan(
-                craft,
-                launch,
-                speed,
-                Math.max(0, plan.yawRate() + off[0]),
-                preset,
-                plan.axes(),
-                plan.steering(),
-                plan.integrator());
+        return plan.withLaunch(launch)
+                .withRelease(speed, Math.max(0, plan.yawRate() + off[0]))
+                .withCraft(craft, preset);
     }
 
     /**
@@ -122,24 +114,10 @@ public final class FlightModel implements ThrowModel {
 
     private Craft craft(double drag) {
         if (drag != lastDrag) {
-            Corrections c = scenario.corrections();
-            DragFactors d = c.drag();
-            Corrections scaled = new Corrections(
-                    new DragFactors(drag * d.wing(), drag * d.tails(), d.bodies(), d.induced()),
-                    c.tailSlope(),
-                    c.finBeyondStall(),
-                    c.downwash(),
-                    c.boomStiffness(),
-                    c.yawInertia(),
-                    c.neutralPointBack(),
-                    c.bench());
-            last = Craft.of(
-                    plan.craft().glider(),
-                    scaled,
-                    models,
-                    scenario.flying().model(),
-                    scenario.settings(),
-                    plan.launch().weather().ground());
+            DragFactors d = scenario.corrections().drag();
+            DragFactors scaled = new DragFactors(drag * d.wing(), drag * d.tails(), d.bodies(), d.induced());
+            last = bench.craft(
+                    plan.craft().glider(), scenario, scenario.corrections().withDrag(scaled));
             lastDrag = drag;
         }
         return last;
