@@ -4,8 +4,6 @@ import static org.sawfly.file.Bounds.between;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.sawfly.quantity.Numbers;
-import org.sawfly.quantity.Unit;
 import org.sawfly.study.Scattered;
 
 /** Reads how much throws differ: standard deviations, as usual when left out. */
@@ -36,9 +34,7 @@ final class ScatterReader {
                                 EXAMPLE_SPEED_PCT,
                                 words + "; follows from height_scatter_m when left out"));
             } else {
-                double usual = Numbers.rounded(
-                        Unit.ofKey(one.key()).orElse(Unit.NUMBER).fromSi(one.usual()), 6);
-                all.put(one, in.neutral(one.key(), between(0, Numbers.rounded(MOST * usual, 6)), usual, words));
+                all.put(one, UncertaintyReader.size(in, one, MOST, words));
             }
         }
         return all;

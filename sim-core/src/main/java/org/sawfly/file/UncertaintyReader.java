@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Unit;
+import org.sawfly.study.Inexact;
 import org.sawfly.study.Uncertain;
 
 /** Reads how uncertain the inputs are: half widths of their ranges 9 times in 10, as usual when left out. */
@@ -31,17 +32,16 @@ final class UncertaintyReader {
         Map<Uncertain, Double> halfWidths = new EnumMap<>(Uncertain.class);
         for (Uncertain one : Uncertain.values()) {
             if (one.of() == of) {
-                Unit unit = Unit.ofKey(one.key()).orElse(Unit.NUMBER);
-                double usual = Numbers.rounded(unit.fromSi(one.usual()), 6);
-                halfWidths.put(
-                        one,
-                        in.neutral(
-                                one.key(),
-                                between(0, Numbers.rounded(MOST * usual, 6)),
-                                usual,
-                                "range of the " + one.words()));
+                halfWidths.put(one, size(in, one, MOST, "range of the " + one.words()));
             }
         }
         return halfWidths;
+    }
+
+    /** How far off something is, up to so many times the usual, which stands for what is left out [SI]. */
+    static double size(In in, Inexact of, int most, String words) {
+        Unit unit = Unit.ofKey(of.key()).orElse(Unit.NUMBER);
+        double usual = Numbers.rounded(unit.fromSi(of.usual()), 6);
+        return in.neutral(of.key(), between(0, Numbers.rounded(most * usual, 6)), usual, words);
     }
 }

@@ -15,7 +15,7 @@ import org.sawfly.quantity.Unit;
  * angle {@code a} of the circle further on the path climbs {@code asin(sin g cos a)}, and the wings, which lie in the circle,
  * are banked by {@code atan(tan g sin a)}, too late with the tip in the hand low.
  */
-public enum Scattered {
+public enum Scattered implements Inexact {
     /** Follows from the scatter of the heights where nobody gives it. */
     SPEED("speed_pct", "speed of the throw", Double.NaN),
     TURNING("turning_pct", "turning left at release", 0.15),
@@ -26,29 +26,16 @@ public enum Scattered {
     TIMING("timing_s", "timing of the pilot", 0.05),
     WIND("wind_mps", "wind", 0.5);
 
-    private final String key;
-    private final String words;
-    private final double usual;
+    private final Usual usually;
 
-    Scattered(String key, String words, double usual) {
-        this.key = key;
-        this.words = words;
-        this.usual = usual;
+    Scattered(String key, String words, double deviation) {
+        this.usually = new Usual(key, words, deviation);
     }
 
-    /** Key of its standard deviation, ending in its unit. */
-    public String key() {
-        return key;
-    }
-
-    /** What it is, in a builder's words. */
-    public String words() {
-        return words;
-    }
-
-    /** Standard deviation when nobody says otherwise [SI; shares as 1]; NaN when it is to be worked out. */
-    public double usual() {
-        return usual;
+    /** Its standard deviation; NaN when it is to be worked out. */
+    @Override
+    public Usual usually() {
+        return usually;
     }
 
     /**
@@ -76,23 +63,9 @@ public enum Scattered {
         Weather w = meant.weather();
         Weather weather =
                 new Weather(w.wind() + off[WIND.ordinal()], w.shearExponent(), w.temperature(), w.fieldHeight());
-        Launch launch = new Launch(
-                meant.name(),
-                meant.thrower(),
-                meant.preset(),
-                meant.climbAngle(),
-                meant.pushOver(),
-                path,
-                weather,
-                doubts);
-        return new FlightPlan(
-                plan.craft(),
-                launch,
-                plan.releaseSpeed() * (1 + off[SPEED.ordinal()]),
-                plan.yawRate() * (1 + off[TURNING.ordinal()]),
-                plan.presetElevator(),
-                plan.axes(),
-                plan.steering(),
-                plan.integrator());
+        return plan.withLaunch(meant.with(path).with(weather).with(doubts))
+                .withRelease(
+                        plan.releaseSpeed() * (1 + off[SPEED.ordinal()]),
+                        plan.yawRate() * (1 + off[TURNING.ordinal()]));
     }
 }

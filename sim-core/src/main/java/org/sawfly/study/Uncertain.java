@@ -13,7 +13,7 @@ import org.sawfly.quantity.Unit;
  *
  * <p>A balance point measured wrong acts on a flight as a neutral point that lies the other way, and is drawn as that.
  */
-public enum Uncertain {
+public enum Uncertain implements Inexact {
     DRAG(
             "drag_pct",
             "drag of wing and tails",
@@ -151,35 +151,22 @@ public enum Uncertain {
         SHARE
     }
 
-    private final String key;
-    private final String words;
+    private final Usual usually;
     private final String path;
     private final Kind kind;
-    private final double usual;
     private final ToDoubleFunction<Scenario> value;
 
-    Uncertain(String key, String words, String path, Kind kind, double usual, ToDoubleFunction<Scenario> value) {
-        this.key = key;
-        this.words = words;
+    Uncertain(String key, String words, String path, Kind kind, double halfWidth, ToDoubleFunction<Scenario> value) {
+        this.usually = new Usual(key, words, halfWidth);
         this.path = path;
         this.kind = kind;
-        this.usual = usual;
         this.value = value;
     }
 
-    /** Key of its half width, ending in its unit. */
-    public String key() {
-        return key;
-    }
-
-    /** What it is, in a builder's words. */
-    public String words() {
-        return words;
-    }
-
-    /** Half width of the range 9 times in 10 when nobody says otherwise [SI; factors as 1]. */
-    public double usual() {
-        return usual;
+    /** Half width of its range 9 times in 10. */
+    @Override
+    public Usual usually() {
+        return usually;
     }
 
     /** Whether the model or the throw is in doubt. */
