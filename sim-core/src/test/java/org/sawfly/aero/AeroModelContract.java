@@ -8,16 +8,52 @@ import java.lang.management.ManagementFactory;
 import java.util.Random;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import org.sawfly.glider.Glider;
+import org.sawfly.glider.MassProperties;
+import org.sawfly.glider.Plover;
+import org.sawfly.section.Section;
+import org.sawfly.section.SectionGrid;
+import org.sawfly.section.SectionTable;
 
 /** What every aerodynamic model keeps to. Signs come first: nose up and right positive. */
 abstract class AeroModelContract {
     private static final long SEED = 20260117L;
 
-    /** A model of a whole glider. */
-    abstract AeroModel model();
+    /** Makes the model that is tested. */
+    interface Maker {
+        AeroModel of(Glider glider, MassProperties mass, Corrections corrections, Models models);
+    }
 
-    /** The same without anything that is on one side only, such as the peg. */
-    abstract AeroModel symmetric();
+    /**
+     * What is tested, of a glider whose sections stall.
+     *
+     * @param model of the whole glider
+     * @param symmetric the same without anything that is on one side only, such as the peg
+     */
+    record Pair(AeroModel model, AeroModel symmetric) {
+        static Pair of(Maker maker) {
+            Models models = new Models();
+            Glider glider = Plover.glider(table(-0.036), table(-0.033), table(0));
+            MassProperties mass = MassProperties.of(glider);
+            Corrections noBodies = Corrections.NONE.withDrag(new DragFactors(1, 1, 0, 1));
+            return new Pair(maker.of(glider, mass, Corrections.NONE, models), maker.of(glider, mass, noBodies, models));
+        }
+
+        private static Section table(double zeroLift) {
+            return SectionTable.of(new StallingSection(zeroLift), SectionGrid.usual(true));
+        }
+    }
+
+    /** Made once for all tests of a model. */
+    abstract Pair pair();
+
+    private AeroModel model() {
+        return pair().model();
+    }
+
+    private AeroModel symmetric() {
+        return pair().symmetric();
+    }
 
     /** Power may differ from force times velocity by rounding only, relative to the largest part. */
     private static final double ROUNDING = 1e-12;
