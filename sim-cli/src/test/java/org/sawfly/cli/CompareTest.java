@@ -301,6 +301,15 @@ class CompareTest {
     }
 
     @Test
+    void aVersionThatCannotBeHadSaysWhyInOneSentenceAfterAnother() {
+        Runs run = Runs.of("compare", Runs.scenario("plover.yaml"), "--change", "ready_to_fly.cg_mm=95");
+        assertThat(run.code()).as(run.err()).isZero();
+        String words = run.out().replaceAll("\\s+", " ");
+        assertThat(words).containsPattern("Maybe battery can move back by [0-9.]+ mm\\. ");
+        assertThat(words).doesNotContain("..", ".)");
+    }
+
+    @Test
     void wrongUseIsSaidInWords() {
         assertThat(cut("--axes", "all").code()).isEqualTo(2);
         assertThat(cut("--axes", "all").err()).contains("fast model").contains("Maybe --axes all --model strip");

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Unit;
 import org.sawfly.section.SectionTable;
 
@@ -23,13 +24,17 @@ final class SectionFile {
     private static final int MOST_PROBLEMS = 20;
 
     private final Source source;
+    /** A builder's own table is looked at more closely than those that come along, which a test looks at. */
+    private final boolean own;
+
     private final Problems problems;
     private final double[][] columns = new double[HEADING.size()][];
     private int rows;
     private int found;
 
-    private SectionFile(Source source, Problems problems) {
+    private SectionFile(Source source, boolean own, Problems problems) {
         this.source = source;
+        this.own = own;
         this.problems = problems;
         for (int i = 0; i < columns.length; i++) {
             columns[i] = new double[source.lines().size()];
@@ -53,7 +58,9 @@ final class SectionFile {
         }
         String file = name + ".csv";
         try (InputStream in = SectionFile.class.getResourceAsStream(RESOURCES + file)) {
-            return in == null ? null : read(Source.of(file, in.readAllBytes(), problems), problems);
+            return in == null
+                    ? null
+                    : new SectionFile(Source.of(file, in.readAllBytes(), problems), false, problems).table();
         } catch (IOException e) {
             problems.add(Place.whole(file), "", "the section table cannot be read");
             return null;
@@ -62,7 +69,7 @@ final class SectionFile {
 
     /** The table in a text; null after a problem. */
     static SectionTable read(Source source, Problems problems) {
-        return new SectionFile(source, problems).table();
+        return new SectionFile(source, true, problems).table();
     }
 
     private SectionTable table() {
@@ -94,11 +101,31 @@ final class SectionFile {
             c[i] = Arrays.copyOf(columns[i], rows);
         }
         try {
-            return SectionTable.fromRows(c[0], c[1], c[2], c[3], c[4], c[5]);
+            SectionTable table = SectionTable.fromRows(c[0], c[1], c[2], c[3], c[4], c[5]);
+            return own && !drags(table) ? null : table;
         } catch (IllegalArgumentException e) {
             problem(0, 0, e.getMessage(), "");
             return null;
         }
+    }
+
+    /** Whether the drag stays above 0 between the rows too; else a problem. */
+    private boolean drags(SectionTable table) {
+        double[] none = table.withoutDrag();
+        if (none.length > 0) {
+            problem(
+                    0,
+                    0,
+                    "between the rows, near an angle of " + degrees(none[0]) + " deg, Reynolds number "
+                            + Numbers.shortest(none[1], 0) + " and a flap angle of " + degrees(none[2])
+                            + " deg, the drag falls below 0",
+                    "add rows there: the drag jumps and the rows stand far apart");
+        }
+        return none.length == 0;
+    }
+
+    private static String degrees(double angle) {
+        return Numbers.shortest(Unit.DEGREE.fromSi(angle), 1);
     }
 
     private boolean heading(String line, int number) {

@@ -74,14 +74,14 @@ public record CgSetting(double cgX, List<Means> with) implements DesignChange {
         return glider.withNoseLead(lead);
     }
 
-    /** What a lack of lead can be made up by: something else in the nose moved back. */
-    private static String othersToMove(Glider glider, double lead) {
-        Balance balance = Balance.of(glider);
+    /** What a lack of lead can be made up by: something else in the nose moved back, by moments about the wanted CG. */
+    private String othersToMove(Glider glider, double lead) {
+        double moment = lead * (glider.noseLead().place().x() - cgX);
         String best = "";
         double shift = Double.POSITIVE_INFINITY;
         for (Map.Entry<String, Part> entry : glider.parts().entrySet()) {
             Part part = entry.getValue();
-            double back = lead / balance.leadSavedPerSlide(part);
+            double back = moment / part.mass();
             if (part.mount() == Part.Mount.FIXED && part.place().x() > 0 && back < shift) {
                 best = entry.getKey();
                 shift = back;

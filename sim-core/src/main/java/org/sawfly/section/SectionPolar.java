@@ -30,6 +30,13 @@ final class SectionPolar {
     private static final double DEAD_THICKNESS = 9;
     private static final double DEAD_RE = 1.3;
     private static final double DEAD_WIDTH = 1.3;
+    /**
+     * Size at which lift no longer grows with the angle in the middle of the dead zone; it stays at that on thicker sections
+     * and at lower Re, where nothing was measured (judged). The power decides how late it bends off.
+     */
+    private static final double DEAD_MOST = 0.085;
+
+    private static final double DEAD_POWER = 12;
 
     /**
      * Thinnest section of the fit [%]. Below, the angle at which the leading edge loses its suction falls more slowly by this
@@ -107,7 +114,8 @@ final class SectionPolar {
         this.loss = c.get(Lift.LOSS) * Math.exp(-c.get(Lift.LOSS_RE) * low) * some;
         this.close = c.get(Lift.CLOSE) - c.get(Lift.CLOSE_RE) * low;
         this.closeWidth = c.get(Lift.CLOSE_WIDTH);
-        this.dead = DEAD * square(thickness / DEAD_THICKNESS) * Math.exp(-DEAD_RE * low) * (1 - some * some);
+        double size = DEAD * square(thickness / DEAD_THICKNESS) * Math.exp(-DEAD_RE * low) * (1 - some * some);
+        this.dead = size / Math.pow(1 + Math.pow(size / DEAD_MOST, DEAD_POWER), 1 / DEAD_POWER);
 
         double delayDeg = Unit.DEGREE.fromSi(delay);
         double stall = c.get(Lift.STALL) + c.get(Lift.STALL_THICKNESS) * thick + c.get(Lift.STALL_RE) * l + delayDeg;

@@ -7,10 +7,12 @@ import org.sawfly.quantity.Unit;
 
 /**
  * Makes a table of rows as a file has them: for every pair of Reynolds number and flap angle a run of angles, in any order.
- * The runs may have different angles. What a run lacks of the whole circle is filled from the separated plate; the cubic
- * joins the two, over at least {@value #JOIN_DEGREES} degrees.
+ * The runs may have different angles. Wherever a run leaves out more than {@value #GAP_DEGREES} degrees of the circle, behind
+ * its last row as between two others, the separated plate stands in; the cubic joins the two, over at least
+ * {@value #JOIN_DEGREES} degrees.
  */
 final class SectionRows {
+    static final double GAP_DEGREES = 30;
     static final double JOIN_DEGREES = 10;
     private static final int LEAST_ANGLES = 4;
     private static final double SAME = 1e-6;
@@ -87,11 +89,7 @@ final class SectionRows {
                         "angles must lie within half a turn, got " + Unit.DEGREE.fromSi(alpha));
             }
             double place = alpha > Math.PI - SAME ? -Math.PI : alpha;
-            int i = size;
-            if (size > 0 && place <= angles[size - 1] + SAME) {
-                int found = Arrays.binarySearch(angles, 0, size, place - SAME);
-                i = found >= 0 ? found : -found - 1;
-            }
+            int i = index(place);
             if (i < size && angles[i] <= place + SAME) {
                 boolean same = Math.abs(values[3 * i] - cl) <= CLOSES
                         && Math.abs(values[3 * i + 1] - cd) <= CLOSES
@@ -104,6 +102,15 @@ final class SectionRows {
                 return;
             }
             insert(i, place, cl, cd, cm);
+        }
+
+        /** Where an angle stands, or belongs, among those there are; rows mostly come in order. */
+        private int index(double place) {
+            if (size == 0 || place > angles[size - 1] + SAME) {
+                return size;
+            }
+            int found = Arrays.binarySearch(angles, 0, size, place - SAME);
+            return found >= 0 ? found : -found - 1;
         }
 
         private void insert(int i, double angle, double cl, double cd, double cm) {
@@ -120,22 +127,28 @@ final class SectionRows {
             size++;
         }
 
-        /** Fills the gap from the last angle round to the first, where it is wider than the join, with rows of the plate. */
+        /** Fills the gaps between neighbours on the circle, where they are wide, with rows of the plate. */
         void complete() {
-            double last = angles[size - 1];
-            double first = angles[0] + 2 * Math.PI;
             double friction = Double.POSITIVE_INFINITY;
             for (int i = 0; i < size; i++) {
                 friction = Math.min(friction, values[3 * i + 1]);
             }
-            double join = Unit.DEGREE.toSi(JOIN_DEGREES);
-            int steps = (int) Math.floor((first - last) / join + SAME);
-            int atFront = 0;
+            double[] own = angles();
+            for (int i = 0; i < own.length; i++) {
+                fill(own[i], i + 1 < own.length ? own[i + 1] : own[0] + 2 * Math.PI, friction);
+            }
+        }
+
+        private void fill(double from, double to, double friction) {
+            double gap = to - from;
+            if (gap < Unit.DEGREE.toSi(GAP_DEGREES) + SAME) {
+                return;
+            }
+            int steps = (int) Math.floor(gap / Unit.DEGREE.toSi(JOIN_DEGREES) + SAME);
             for (int i = 1; i < steps; i++) {
-                double alpha = last + (first - last) * i / steps;
-                boolean round = alpha > Math.PI;
-                double place = round ? alpha - 2 * Math.PI : alpha;
-                insert(round ? atFront++ : size, place, Plate.cl(place), Plate.cd(place) + friction, Plate.cm(place));
+                double alpha = from + gap * i / steps;
+                double place = alpha > Math.PI - SAME ? alpha - 2 * Math.PI : alpha;
+                insert(index(place), place, Plate.cl(place), Plate.cd(place) + friction, Plate.cm(place));
             }
         }
 

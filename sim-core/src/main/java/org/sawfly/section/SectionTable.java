@@ -1,5 +1,6 @@
 package org.sawfly.section;
 
+import org.sawfly.math.CubicAxis;
 import org.sawfly.math.CubicGrid3;
 
 /**
@@ -103,6 +104,44 @@ public final class SectionTable implements Section {
     /** The derivatives of cl, cd and cm with the angle of attack [1/rad]. */
     public void slopes(double alpha, double reynolds, double flap, double[] out) {
         values.slopesFirst(alpha, Math.log(reynolds), flap, out);
+    }
+
+    /**
+     * Looks between the rows, along each direction, for a place where the drag is not above 0: the cubic swings there between
+     * rows that differ much and stand far apart.
+     *
+     * @return angle [rad], Reynolds number [1] and flap angle [rad] of such a place, that of the least angle; empty if none
+     */
+    public double[] withoutDrag() {
+        CubicAxis[] axes = {values.first(), values.second(), values.third()};
+        int pairs = axes[1].size() * axes[2].size();
+        double[] found = new double[0];
+        for (int n = 0; n < axes[0].size() * pairs; n++) {
+            int[] at = {n / pairs, n % pairs / axes[2].size(), n % axes[2].size()};
+            for (int axis = 0; axis < axes.length; axis++) {
+                double[] place = withoutDrag(axes, at, axis);
+                if (place.length > 0 && (found.length == 0 || Math.abs(place[0]) < Math.abs(found[0]))) {
+                    found = place;
+                }
+            }
+        }
+        return found;
+    }
+
+    /** The same from one knot to the next in one direction, at its quarters. */
+    private double[] withoutDrag(CubicAxis[] axes, int[] at, int axis) {
+        double[] place = {axes[0].knot(at[0]), axes[1].knot(at[1]), axes[2].knot(at[2])};
+        double[] out = new double[CHANNELS];
+        double from = place[axis];
+        double width = at[axis] + 1 < axes[axis].size() ? axes[axis].knot(at[axis] + 1) - from : 0;
+        for (double part = 0.25; width > 0 && part < 1; part += 0.25) {
+            place[axis] = from + part * width;
+            values.at(place[0], place[1], place[2], out);
+            if (!(out[1] > 0)) {
+                return new double[] {place[0], Math.exp(place[1]), place[2]};
+            }
+        }
+        return new double[0];
     }
 
     public SectionGrid grid() {

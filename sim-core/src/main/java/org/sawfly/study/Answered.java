@@ -25,8 +25,8 @@ public record Answered(Result result, String reason) {
         return result != null && result.outcome().ended() == Ended.SETTLED;
     }
 
-    /** How it ended, in words: of the flight, or why there was none. */
+    /** How it ended, in words without a full stop: of the flight, or why there was none. */
     public String ended() {
-        return result == null ? reason : result.outcome().ended().words();
+        return result == null ? reason.replaceFirst("\\.$", "") : result.outcome().ended().words();
     }
 }

@@ -44,6 +44,29 @@ class SectionFileTest {
                 .isEqualTo(List.of("mine.csv:33:17", "mine.csv:34:10", "mine.csv:34:18", "mine.csv:35:1"));
     }
 
+    /** A drag that falls to a tenth in a narrow step of the Reynolds number swings below nothing in the wide one behind it. */
+    @Test
+    void refusesRowsBetweenWhichTheDragFallsBelowNothing() {
+        StringBuilder text = new StringBuilder(HEADING);
+        double[][] drags = {{50_000, 0.06}, {60_000, 0.006}, {1_000_000, 0.005}};
+        for (double[] drag : drags) {
+            for (int a = -6; a <= 12; a += 2) {
+                text.append(String.format(Locale.ROOT, "%.0f,0,%d,%.3f,%.4f,-0.05%n", drag[0], a, 0.1 * a, drag[1]));
+            }
+        }
+        Problems problems = new Problems();
+        assertThat(SectionFile.read(Source.of("mine.csv", text.toString()), problems))
+                .isNull();
+        assertThat(problems.all()).singleElement().satisfies(p -> {
+            assertThat(p.what()).contains("drag falls below 0").contains("an angle of 0 deg").contains("Reynolds number 1");
+            assertThat(p.maybe()).contains("add rows");
+        });
+        String even = text.toString().replace("60000,", "200000,");
+        Problems none = new Problems();
+        assertThat(SectionFile.read(Source.of("mine.csv", even), none)).isNotNull();
+        assertThat(none.any()).isFalse();
+    }
+
     @Test
     void guessesAtSemicolons() {
         Problems problems = new Problems();
@@ -64,7 +87,7 @@ class SectionFileTest {
     @ValueSource(strings = {"turnstone", "sanderling", "dunlin", "knot"})
     void findsTheTablesThatComeAlong(String name) {
         Problems problems = new Problems();
-        assertThat(SectionFile.named(name, problems)).isNotNull();
+        assertThat(SectionFile.named(name, problems).withoutDrag()).isEmpty();
         assertThat(problems.any()).isFalse();
         assertThat(SectionFile.named("nobody", problems)).isNull();
         assertThat(SectionFile.named("../" + name, problems)).isNull();

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SectionEstimateTest {
     private static final double DEG = Math.PI / 180;
+    private static final double[] RE = {1e4, 2e4, 4e4, 6e4, 1e5, 2e5, 5e5, 1e6};
     private static final SectionEstimate WING = new SectionEstimate(SectionShape.of(0.062, 0.019, 0.32));
     private static final SectionEstimate TAIL = new SectionEstimate(SectionShape.of(0.06, 0, 0.4));
 
@@ -110,6 +112,53 @@ class SectionEstimateTest {
         SectionEstimate delayed = new SectionEstimate(TAIL.shape(), 5 * DEG);
         assertThat(at(delayed, 14, 5e4, 0)[0]).isGreaterThan(at(TAIL, 14, 5e4, 0)[0] + 0.1);
         assertThat(at(delayed, 2, 5e4, 0)[0]).isCloseTo(at(TAIL, 2, 5e4, 0)[0], within(0.03));
+    }
+
+    /** What holds of any section, seen or not: thickness 3 to 14 %, camber 0 to 6 %, flap 20 degrees either way. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.03, 0.05, 0.07, 0.10, 0.14})
+    void sectionsNobodyMeasuredAreInOrder(double thickness) {
+        double[] cambers = {0, 0.01, 0.02, 0.04, 0.06};
+        double[] greatest = new double[RE.length];
+        for (double camber : cambers) {
+            SectionEstimate section = new SectionEstimate(SectionShape.of(thickness, camber, 0.3));
+            double leastDrag = Double.POSITIVE_INFINITY;
+            double bestRatio = 0;
+            for (int i = 0; i < RE.length; i++) {
+                double drag = Double.POSITIVE_INFINITY;
+                double ratio = 0;
+                double lift = 0;
+                double before = -9;
+                for (double alpha = -4; alpha <= 12; alpha += 0.2) {
+                    double[] out = at(section, alpha, RE[i], 0);
+                    drag = Math.min(drag, out[1]);
+                    ratio = Math.max(ratio, out[0] / out[1]);
+                    lift = Math.max(lift, out[0]);
+                    assertThat(alpha > 6 || out[0] > before - 1e-3)
+                            .as("lift grows with the angle at %s deg, camber %s, Re %s", alpha, camber, RE[i])
+                            .isTrue();
+                    before = out[0];
+                }
+                assertThat(drag).as("drag falls with Re").isPositive().isLessThan(leastDrag);
+                assertThat(ratio).as("L/D grows with Re").isGreaterThan(bestRatio);
+                assertThat(lift).as("largest lift grows with camber").isGreaterThan(greatest[i]);
+                leastDrag = drag;
+                bestRatio = ratio;
+                greatest[i] = lift;
+                double[] none = at(section, 2, RE[i], 0);
+                for (double flap = 4; flap <= 20; flap += 4) {
+                    double[] down = at(section, 2, RE[i], flap);
+                    double[] up = at(section, 2, RE[i], -flap);
+                    assertThat(down[0]).isGreaterThan(none[0]);
+                    assertThat(down[2]).isLessThan(none[2]);
+                    assertThat(up[0]).isLessThan(none[0]);
+                    assertThat(up[2]).isGreaterThan(none[2]);
+                }
+            }
+            assertThat(at(section, 2, 3e5, 0)[2])
+                    .as("camber noses down")
+                    .isLessThanOrEqualTo(camber == 0 ? 0.02 : -0.5 * camber);
+        }
     }
 
     @Test

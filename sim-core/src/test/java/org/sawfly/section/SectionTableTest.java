@@ -10,6 +10,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SectionTableTest {
     private static final double DEG = Math.PI / 180;
@@ -109,6 +111,42 @@ class SectionTableTest {
             table.slopes(alpha + 1e-3, 1e5, 0, next);
             assertThat(next[0]).isCloseTo(out[0], within(0.2));
         }
+    }
+
+    /** Half the circle, a few rows far round, a whole circle at one Reynolds number and a little of it at the other. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "0 5 10 15 20 30 45 60 90 120 150 180",
+                "-5 0 5 10 12 45 90 180",
+                "-180 -135 -90 -4 -2 0 2 4 6 8",
+                "-180 -150 -120 -90 -60 -30 -10 0 10 30 60 90 120 150 180 / -10 -5 0 5 10",
+                "-170 -20 -3 0 3 20 170",
+                "0 2 4 6"
+            })
+    void thePlateStandsInWhereverRowsAreFarApart(String angles) {
+        SectionEstimate section = new SectionEstimate(SectionShape.of(0.065, 0.02, 0));
+        String[] runs = angles.split(" / ");
+        List<double[]> rows = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            for (String angle : runs[i % runs.length].split(" ")) {
+                add(rows, section, 6e4 * (1 + i), 0, Double.parseDouble(angle) * DEG);
+            }
+        }
+        SectionTable table = fromRows(rows);
+        double[] out = new double[3];
+        double[] truth = new double[3];
+        for (double re = 6e4; re <= 1.2e5; re += 2e4) {
+            for (double alpha = -Math.PI; alpha < Math.PI; alpha += 0.5 * DEG) {
+                table.at(alpha, re, 0, out);
+                section.at(alpha, re, 0, truth);
+                assertThat(out[1]).as("drag at %s deg", alpha / DEG).isPositive();
+                boolean stalled = Math.abs(Math.sin(alpha)) > Math.sin(35 * DEG);
+                assertThat(out[0]).as("lift at %s deg", alpha / DEG).isCloseTo(truth[0], within(stalled ? 0.15 : 0.5));
+                assertThat(out[1]).isCloseTo(truth[1], within(stalled ? 0.2 : 0.3));
+            }
+        }
+        assertThat(table.withoutDrag()).isEmpty();
     }
 
     @Test
