@@ -11,6 +11,7 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sawfly.file.ScenarioFile;
+import org.sawfly.flight.Deflections;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.MassProperties;
 import org.sawfly.quantity.Quantity;
@@ -170,6 +171,40 @@ class ThroughFilesTest {
         assertThat(today - ResultQuantities.APEX_HEIGHT.value(eighty))
                 .as("80 mm")
                 .isBetween(0.1, 1.1);
+    }
+
+    /** The preset is 0.8 mm up from the version's own cruise position, where it is today, or what is best for the version. */
+    @Test
+    void eachRuleOfThePresetCountsFromItsOwn() {
+        String forward = "ready_to_fly.cg_mm=65";
+        Result own = answer(forward, "preset=from_new_cruise");
+        Result same = answer(forward, "preset=same_surface_position");
+        Result best = answer(forward, "preset=best_for_each");
+        double chord = own.plan().craft().deflections().elevatorChord();
+        double cruise = Deflections.deflection(own.plan().craft().cruise().elevator(), chord);
+        double today = Deflections.deflection(TODAY.plan().craft().cruise().elevator(), chord);
+        assertThat(today - cruise).as("forward takes up elevator").isGreaterThan(0.0003);
+        assertThat(cruise - Deflections.deflection(own.plan().presetElevator(), chord))
+                .isCloseTo(0.0008, within(1e-9));
+        assertThat(same.plan().presetElevator()).isCloseTo(TODAY.plan().presetElevator(), within(1e-12));
+        for (Result other : List.of(own, same)) {
+            assertThat(best.outcome().settled().height())
+                    .isGreaterThanOrEqualTo(other.outcome().settled().height());
+        }
+    }
+
+    @Test
+    void ledgersCloseOnVersionsToo() {
+        for (String change : List.of(
+                "boom.cut_mm=80",
+                "fin.scale_area=0.75",
+                "tailplane.scale_area=0.85",
+                "ready_to_fly.cg_mm=62",
+                "wing.dihedral_deg=9",
+                "air.wind_mps=4",
+                "parts.ballast={mass_g: 40, behind_mm: 69}")) {
+            assertThat(answer(change).outcome().ledger().closure()).as(change).isCloseTo(0, within(1e-3));
+        }
     }
 
     /** The throw was seen with the preset and in the calm air of the launch file: it stays when these are changed. */

@@ -27,6 +27,8 @@ public record Answered(Result result, String reason) {
 
     /** How it ended, in words without a full stop: of the flight, or why there was none. */
     public String ended() {
-        return result == null ? reason.replaceFirst("\\.$", "") : result.outcome().ended().words();
+        return result == null
+                ? reason.replaceFirst("\\.$", "")
+                : result.outcome().ended().words();
     }
 }

@@ -58,7 +58,10 @@ class SectionFileTest {
         assertThat(SectionFile.read(Source.of("mine.csv", text.toString()), problems))
                 .isNull();
         assertThat(problems.all()).singleElement().satisfies(p -> {
-            assertThat(p.what()).contains("drag falls below 0").contains("an angle of 0 deg").contains("Reynolds number 1");
+            assertThat(p.what())
+                    .contains("drag falls below 0")
+                    .contains("an angle of 0 deg")
+                    .contains("Reynolds number 1");
             assertThat(p.maybe()).contains("add rows");
         });
         String even = text.toString().replace("60000,", "200000,");

@@ -7,10 +7,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.sawfly.aero.AeroEvaluator;
+import org.sawfly.aero.Corrections;
 import org.sawfly.aero.Loads;
 import org.sawfly.aero.Motion;
 import org.sawfly.air.Air;
-import org.sawfly.aero.Corrections;
 import org.sawfly.glider.Hand;
 import org.sawfly.glider.Part;
 import org.sawfly.math.Vec3;
@@ -100,8 +100,8 @@ class ReleaseSolverTest {
         Vec3 acceleration = place.times(-w2).plus(UP.cross(place).times(SPIN_UP * w2));
         Vec3 force = nose(spin).times(aheadOfNose(loads, straight.alpha())).plus(right.times(loads.fy));
         double turning = -loads.mz + arm.cross(force).z();
-        double inertia =
-                CRAFT.mass().inertia().izz() * SPIN_UP * w2 + mass * arm.cross(acceleration).z();
+        double inertia = CRAFT.mass().inertia().izz() * SPIN_UP * w2
+                + mass * arm.cross(acceleration).z();
         double scale = mass * LAUNCH.thrower().reach() * arm.norm() * w2;
         assertThat((turning - inertia) / scale).isCloseTo(0, within(1e-9));
         assertThat(Math.abs(turning) / scale).as("the air counts").isGreaterThan(0.01);
@@ -121,7 +121,9 @@ class ReleaseSolverTest {
         assertThat(spin.finOutward()).isNegative();
         double along = mass * SPIN_UP * w2 * spin.radius() - aheadOfNose(loads, straight.alpha());
         assertThat(spin.pegAlong()).isCloseTo(along, within(1e-9));
-        assertThat(spin.pegRadial()).as("job of a strong arm: common practice, no source").isBetween(90.0, 190.0);
+        assertThat(spin.pegRadial())
+                .as("job of a strong arm: common practice, no source")
+                .isBetween(90.0, 190.0);
     }
 
     /** V = u + (V_ref - u) sqrt((M + m_ref + Izz_ref/R_ref^2)/(M + m + Izz/R^2)), by hand: M 0.75 kg, run-up 3 m/s. */

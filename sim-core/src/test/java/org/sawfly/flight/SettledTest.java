@@ -82,8 +82,7 @@ class SettledTest {
     @CsvSource({"20, 40, 1, SWAPPED_ENDS", "33, 25, 0.25, SWAPPED_ENDS", "33, 8, 0.25, INVERTED", "0, 0, 1, GROUND"})
     void aFlightThatGoesWrongHasItsReason(double speed, double rate, double fin, Ended reason) {
         Craft craft = Demo.craft(new FinScale(fin).apply(Demo.GLIDER), Corrections.NONE);
-        Outcome outcome =
-                Flight.fly(Demo.plan(craft, Demo.launch(Hand.RIGHT, Demo.CALM), speed, rate, Axes.PITCH_YAW));
+        Outcome outcome = Flight.fly(Demo.plan(craft, Demo.launch(Hand.RIGHT, Demo.CALM), speed, rate, Axes.PITCH_YAW));
         assertThat(outcome.ended()).isEqualTo(reason);
         assertThat(outcome.settled()).isEqualTo(Settled.NONE);
     }

@@ -98,8 +98,8 @@ class BalanceTest {
     @Test
     void moving_back_what_the_message_names_makes_up_for_the_lead() {
         double wanted = -0.095;
-        Throwable refused = catchThrowable(
-                () -> new CgSetting(wanted, List.of(CgSetting.Means.NOSE_LEAD)).apply(plover));
+        Throwable refused =
+                catchThrowable(() -> new CgSetting(wanted, List.of(CgSetting.Means.NOSE_LEAD)).apply(plover));
         Matcher named =
                 Pattern.compile("Maybe battery can move back by ([0-9.]+) mm").matcher(refused.getMessage());
         assertThat(named.find()).as(refused.getMessage()).isTrue();
