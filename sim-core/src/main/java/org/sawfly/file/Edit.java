@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Makes changed trees: one laid over another, or one value set at a path. The trees themselves stay as they are. */
 final class Edit {
@@ -24,6 +25,9 @@ final class Edit {
             Set.of("area_dm2", "stations"),
             Set.of("area_dm2", "above"),
             Set.of("area_dm2", "below"));
+
+    /** Numbers that need no reader of files to be understood. */
+    private static final Pattern PLAIN_NUMBER = Pattern.compile("-?(0|[1-9][0-9]{0,15})(\\.[0-9]{1,20})?");
 
     private Edit() {}
 
@@ -70,6 +74,9 @@ final class Edit {
 
     /** A value as it would stand in a file: a number, a word, or a map or list in braces. */
     static Node value(String written, Place place, Problems problems) {
+        if (PLAIN_NUMBER.matcher(written).matches()) {
+            return new Node.Scalar(place, Node.Kind.NUMBER, written);
+        }
         Problems inside = new Problems();
         Node read = TreeReader.read(Source.of(place.file(), written), inside);
         for (Problem problem : inside.all()) {

@@ -11,8 +11,9 @@ import org.sawfly.motion.NoTrimException;
 import org.sawfly.motion.Trim;
 
 /**
- * Sink over speed for each camber setting, every point trimmed. The least sink and the best glide are sought at once, by
- * walking along the curve from the cruising speed; the whole curve only when it is asked for.
+ * Sink over speed for each camber setting, every point trimmed. The least sink and the best glide are sought by walking
+ * along the curve from the cruising speed, each when it is first asked for and on the thread that asks; so is the whole
+ * curve.
  *
  * @param settings by name, in the order of the file
  */
@@ -34,8 +35,7 @@ public record GlidePolar(Map<String, Curve> settings) {
                     Deflections.angle(setting.getValue(), craft.deflections().flaperonChord());
             Walk walk = new Walk(craft, camber, air, STRIDE);
             if (walk.start()) {
-                Glide leastSink = walk.best(Glide::sink);
-                curves.put(setting.getKey(), new Curve(craft, air, camber, leastSink, walk.best(g -> -g.ratio())));
+                curves.put(setting.getKey(), new Curve(craft, air, camber, walk));
             }
         }
         return new GlidePolar(curves);
@@ -46,15 +46,15 @@ public record GlidePolar(Map<String, Curve> settings) {
         private final Craft craft;
         private final Air air;
         private final double camber;
-        private final Glide leastSink;
-        private final Glide bestGlide;
+        private final Walk walk;
+        private Glide leastSink;
+        private Glide bestGlide;
 
-        private Curve(Craft craft, Air air, double camber, Glide leastSink, Glide bestGlide) {
+        private Curve(Craft craft, Air air, double camber, Walk walk) {
             this.craft = craft;
             this.air = air;
             this.camber = camber;
-            this.leastSink = leastSink;
-            this.bestGlide = bestGlide;
+            this.walk = walk;
         }
 
         /** Camber, trailing edge down positive [rad]. */
@@ -63,19 +63,26 @@ public record GlidePolar(Map<String, Curve> settings) {
         }
 
         /** The trimmed glide that sinks least. */
-        public Glide leastSink() {
+        public synchronized Glide leastSink() {
+            if (leastSink == null) {
+                leastSink = walk.best(Glide::sink);
+            }
             return leastSink;
         }
 
-        /** The trimmed glide that goes furthest. */
-        public Glide bestGlide() {
+        /** The trimmed glide that goes furthest; the least sink is sought before it, so that who asks first changes nothing. */
+        public synchronized Glide bestGlide() {
+            if (bestGlide == null) {
+                leastSink();
+                bestGlide = walk.best(glide -> -glide.ratio());
+            }
             return bestGlide;
         }
 
         /** Trimmed glides by growing speed, worked out now; speeds without trim are left out. */
         public List<Glide> points() {
-            Walk walk = new Walk(craft, camber, air, STEP);
-            return walk.start() ? walk.all() : List.of();
+            Walk whole = new Walk(craft, camber, air, STEP);
+            return whole.start() ? whole.all() : List.of();
         }
     }
 

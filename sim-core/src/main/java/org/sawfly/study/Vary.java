@@ -72,7 +72,11 @@ public final class Vary {
     }
 
     private Row row(int index) {
-        return new Row(index, values(index), Answered.of(bench, scenarios, settings(index)));
+        Answered answered = Answered.of(bench, scenarios, settings(index));
+        if (answered.result() != null) {
+            answered.result().polar().bestGlide(); // sought here, on the row's own thread
+        }
+        return new Row(index, values(index), answered);
     }
 
     /** What is set in a row. */

@@ -42,6 +42,7 @@ public final class Workbench {
     private final Map<CraftKey, Craft> crafts = new ConcurrentHashMap<>();
     private final Map<ThrowKey, ThrowReference> throwsSolved = new ConcurrentHashMap<>();
     private final Map<MarginKey, Margins> todays = new ConcurrentHashMap<>();
+    private final Map<CraftKey, Double> sharesToday = new ConcurrentHashMap<>();
 
     private record CraftKey(
             Glider glider, Corrections corrections, GlideSettings settings, Air air, ModelChoice model) {}
@@ -105,12 +106,14 @@ public final class Workbench {
                 scenario.today(),
                 scenario.glider(),
                 scenario.rebalance(),
-                glider -> Margins.share(
-                        glider,
-                        scenario.corrections(),
-                        models,
-                        scenario.flying().model(),
-                        air));
+                glider -> glider.equals(scenario.today())
+                        ? sharesToday.computeIfAbsent(key(glider, scenario, air), key -> share(glider, scenario, air))
+                        : share(glider, scenario, air));
+    }
+
+    private double share(Glider glider, Scenario scenario, Air air) {
+        return Margins.share(
+                glider, scenario.corrections(), models, scenario.flying().model(), air);
     }
 
     private Margins margins(Glider glider, Scenario scenario, Air air, double launchSpeed) {
@@ -189,12 +192,7 @@ public final class Workbench {
 
     /** What keeps a glider from flying as it was seen to, when it is the balance. */
     private String cause(Scenario scenario, Air air) {
-        double share = Margins.share(
-                scenario.calibratedWith(),
-                scenario.corrections(),
-                models,
-                scenario.flying().model(),
-                air);
+        double share = share(scenario.calibratedWith(), scenario, air);
         String behind = Numbers.fixed(Unit.PERCENT.fromSi(-share), 1);
         return share < 0 ? ". Its CG lies BEHIND the neutral point, by " + behind + " % of the chord" : "";
     }

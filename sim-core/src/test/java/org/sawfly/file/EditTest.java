@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class EditTest {
     private final Problems problems = new Problems();
@@ -44,6 +46,14 @@ class EditTest {
         assertThat(problems.all()).isEmpty();
         Edit.value("{a: 1", place, problems);
         assertThat(problems.all()).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"0", "-0", "7", "-12.5", "0.000001", "1234567890123456", "007", "1.", ".5", "1e3", "+4", " 5"})
+    void aNumberIsWhatTheReaderOfFilesMakesOfIt(String written) {
+        Node.Scalar read = (Node.Scalar) TreeReader.read(Source.of("f.yaml", written), problems);
+        assertThat(Edit.value(written, place, problems)).isEqualTo(new Node.Scalar(place, read.kind(), read.text()));
     }
 
     @Test

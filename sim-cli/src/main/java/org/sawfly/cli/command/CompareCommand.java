@@ -157,7 +157,7 @@ final class CompareCommand implements Callable<Integer> {
                         today.result(),
                         versions,
                         booms(today, versions),
-                        sure(question, first, all, threads));
+                        sure(bench, question, first, all, threads));
         if (!sheet && options.draw().spared(DrawOptions.slow(first))) {
             answer.warn("no ranges 9 times in 10, since such flights take long; --draws 32 gives them");
         }
@@ -178,12 +178,19 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     /** The ranges; null for none. */
-    private HowSure sure(Question question, Scenario first, Map<String, List<Setting>> all, int threads) {
+    private HowSure sure(
+            Workbench bench, Question question, Scenario first, Map<String, List<Setting>> all, int threads) {
         int count = options.draw().count(DrawOptions.slow(first) ? 0 : Draws.USUAL_COUNT, all.size());
         return count == 0
                 ? null
                 : options.draw()
-                        .draw(question.scenarios(), question.scenarios(), List.copyOf(all.values()), count, threads);
+                        .draw(
+                                bench,
+                                question.scenarios(),
+                                question.scenarios(),
+                                List.copyOf(all.values()),
+                                count,
+                                threads);
     }
 
     /** A closer look at all booms where one is mended or replaced; a cut alone leaves the strength nearly as it is. */

@@ -71,17 +71,24 @@ final class DrawOptions {
     /**
      * Draws today and its versions.
      *
+     * @param bench whose tables are used
      * @param file that says how uncertain the inputs are
      * @param scenarios makes the scenarios
      * @param versions settings of each, today first
      * @param count of draws
      * @param threads how many
      */
-    HowSure draw(ScenarioFile file, Scenarios scenarios, List<List<Setting>> versions, int count, int threads) {
+    HowSure draw(
+            Workbench bench,
+            ScenarioFile file,
+            Scenarios scenarios,
+            List<List<Setting>> versions,
+            int count,
+            int threads) {
         List<Setting> version = versions.get(versions.size() - 1);
         Draws drawn = new Draws(file.uncertainties(version), count, seed);
         PairedDraws paired = PairedDraws.run(
-                new Workbench(), scenarios, versions, HowSure.TOLD, drawn, file.seen(version), threads, () -> false);
+                bench, scenarios, versions, HowSure.TOLD, drawn, file.seen(version), threads, () -> false);
         return new HowSure(paired, seed);
     }
 }

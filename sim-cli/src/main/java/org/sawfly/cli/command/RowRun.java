@@ -36,12 +36,27 @@ final class RowRun {
         this.streams = streams;
     }
 
-    /** Runs all rows; those of a run that was stopped are taken over. */
-    void run(int threads, boolean resume) {
+    /** Refuses, before any flight, to begin anew beside what is left of a run, or to go on where nothing is left. */
+    static void check(OutputOptions output, boolean resume) {
         Path target = output.csvFile();
         if (resume && target == null) {
             throw new CommandException(Exit.WRONG_USE, "--resume goes on with the file of --csv; name it");
         }
+        boolean left = target != null && RowFile.canResume(target);
+        if (resume && !left) {
+            throw new CommandException(Exit.WRONG_USE, "--resume: there is no " + OutputFiles.partOf(target));
+        }
+        if (left && !resume && !output.force()) {
+            throw new CommandException(
+                    Exit.NOT_WRITTEN,
+                    OutputFiles.partOf(target) + " is left from a run that was stopped; --resume goes on with it, "
+                            + "--force starts anew");
+        }
+    }
+
+    /** Runs all rows; those of a run that was stopped are taken over. */
+    void run(int threads, boolean resume) {
+        Path target = output.csvFile();
         CountDownLatch safe = new CountDownLatch(1);
         Thread hook = new Thread(() -> stop(safe), "stop");
         Runtime.getRuntime().addShutdownHook(hook);
@@ -94,17 +109,8 @@ final class RowRun {
     private int open(Path target, boolean resume) {
         String header = Rows.csvLine(keys());
         if (!resume) {
-            if (RowFile.canResume(target) && !output.force()) {
-                throw new CommandException(
-                        Exit.NOT_WRITTEN,
-                        OutputFiles.partOf(target) + " is left from a run that was stopped; --resume goes on with it, "
-                                + "--force starts anew");
-            }
             csv = RowFile.begin(target, header);
             return 0;
-        }
-        if (!RowFile.canResume(target)) {
-            throw new CommandException(Exit.WRONG_USE, "--resume: there is no " + OutputFiles.partOf(target));
         }
         csv = RowFile.resume(target, header, line -> takeOver(target, line));
         return Math.max(0, rows.seen() - 1);

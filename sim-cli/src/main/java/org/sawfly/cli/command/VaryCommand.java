@@ -76,6 +76,7 @@ final class VaryCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         options.check();
+        RowRun.check(options.output(), resume);
         int threads = options.threads();
         Question question = FileKind.isStudy(file) ? ofStudy() : ofGlider();
         List<Setting> common = options.change().all();
@@ -97,7 +98,7 @@ final class VaryCommand implements Callable<Integer> {
         int count = options.draw().count(slow ? 0 : DRAWS, study.rows());
         HowSure sure = count == 0
                 ? null
-                : options.draw().draw(question.scenarios(), scenarios, versions(study), count, threads);
+                : options.draw().draw(bench, question.scenarios(), scenarios, versions(study), count, threads);
         new RowRun(study, rows, sure, options.output(), streams).run(threads, resume);
         VaryAnswer.Asked asked = new VaryAnswer.Asked(question.title(), varied, question.stopWhen(), rule);
         Answer answer = VaryAnswer.of(asked, rows, today, sure);
