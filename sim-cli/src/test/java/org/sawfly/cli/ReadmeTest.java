@@ -2,14 +2,9 @@ package org.sawfly.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,9 +28,6 @@ class ReadmeTest {
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|\\S+");
     private static final List<String> WRITING = List.of("--chart", "--chart-side", "--chart-swing", "--csv", "-o");
 
-    /** A command that stands in two texts is run once. */
-    private static final Map<String, String> OUTPUTS = new HashMap<>();
-
     @TempDir
     private Path folder;
 
@@ -57,7 +49,7 @@ class ReadmeTest {
                 .toList();
         assertThat(commands).isNotEmpty();
         for (String command : commands) {
-            String out = OUTPUTS.computeIfAbsent(command, this::run);
+            String out = run(command);
             assertThat(out).as(command).isEqualTo(shown.getOrDefault(command, out));
         }
     }
@@ -90,22 +82,16 @@ class ReadmeTest {
                 .results()
                 .map(word -> word.group(1) == null ? word.group() : word.group(1))
                 .toArray(String[]::new);
+        boolean writes = false;
         for (int i = 0; i < args.length; i++) {
             args[i] = args[i].startsWith("scenarios/") ? ROOT.resolve(args[i]).toString() : args[i];
             int back = args[0].equals("calibrate") ? 1 : 2;
             boolean written = i > 0 && WRITING.contains(args[i - 1]) || i >= back && args[i - back].equals("--write");
             args[i] = written ? folder.resolve(args[i]).toString() : args[i];
+            writes |= written;
         }
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = Main.run(
-                args,
-                new ByteArrayInputStream(new byte[0]),
-                new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
-        assertThat(exit)
-                .as("%s%n%s", command, err.toString(StandardCharsets.UTF_8))
-                .isZero();
-        return out.toString(StandardCharsets.UTF_8).stripTrailing();
+        Runs run = writes ? Runs.of(args) : Runs.once(args);
+        assertThat(run.code()).as("%s%n%s", command, run.err()).isZero();
+        return run.out().stripTrailing();
     }
 }

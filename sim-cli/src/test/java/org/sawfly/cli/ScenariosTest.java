@@ -22,7 +22,7 @@ class ScenariosTest {
     }
 
     private static String answered(String... args) {
-        Runs run = Runs.of(args);
+        Runs run = Runs.once(args);
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out()).matches("[\\x20-\\x7e\\n]*").doesNotContain("NaN", "Infinity");
         assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
@@ -53,8 +53,8 @@ class ScenariosTest {
         "card REED, Not for hard throws",
         "fly REED, Not for hard throws",
         "stability REED, it may tuck when thrown hard",
-        "compare REED --change boom.cut_mm=20 --keep cg, move the CG forward before any full throw",
-        "vary REED --vary boom.cut_mm=0..20/10 --keep margin, put the CG forward first"
+        "compare REED --change boom.cut_mm=20 --keep cg --draws 20, move the CG forward before any full throw",
+        "vary REED --vary boom.cut_mm=0..20/10 --keep margin --draws 20, put the CG forward first"
     })
     void theLastWordsAboutReedWarn(String words, String warning) {
         String[] args =

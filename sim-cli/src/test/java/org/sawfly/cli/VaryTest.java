@@ -37,11 +37,11 @@ class VaryTest {
 
     @Test
     void everyStudyThatVariesRuns() {
-        Runs cg = Runs.of("sweep", Runs.scenario("move-cg.yaml"));
+        Runs cg = Runs.of("sweep", Runs.scenario("move-cg.yaml"), "--draws", "20");
         assertThat(cg.code()).isZero();
         assertThat(cg.out()).containsIgnoringCase("each 2 mm back:");
         assertThat(cg.out().lines()).hasSizeLessThanOrEqualTo(30).allMatch(line -> line.length() <= 80);
-        Runs grid = Runs.of("vary", Runs.scenario("boom-and-fin.yaml"));
+        Runs grid = Runs.once("vary", Runs.scenario("boom-and-fin.yaml"));
         assertThat(grid.code()).isZero();
         assertThat(grid.out()).contains("cut down, fin area across");
     }
@@ -99,7 +99,7 @@ class VaryTest {
                 .containsPattern("Clearly\\s+lower\\s+than\\s+today\\s+from");
         Runs none = Runs.of("vary", Runs.scenario("move-cg.yaml"), "--draws", "0");
         assertThat(none.out()).doesNotContain("9 in 10", "Clearly").contains(" lower ");
-        Runs grid = Runs.of("vary", Runs.scenario("boom-and-fin.yaml"));
+        Runs grid = Runs.once("vary", Runs.scenario("boom-and-fin.yaml"));
         assertThat(grid.err()).contains("--draws 32 gives them");
         Runs many = Runs.of("vary", Runs.scenario("plover.yaml"), "--vary", "boom.cut_mm=0..80/0.01", "--draws", "64");
         assertThat(many.code()).isEqualTo(3);
@@ -131,14 +131,21 @@ class VaryTest {
 
     private static Runs rows(Path csv, String... more) {
         List<String> args = new java.util.ArrayList<>(List.of(
-                "vary", Runs.scenario("plover.yaml"), "--vary", "boom.cut_mm=0..40/10", "--csv", csv.toString()));
+                "vary",
+                Runs.scenario("plover.yaml"),
+                "--vary",
+                "boom.cut_mm=0..40/10",
+                "--draws",
+                "20",
+                "--csv",
+                csv.toString()));
         args.addAll(List.of(more));
         return Runs.of(args.toArray(String[]::new));
     }
 
     @Test
     void rowsWithLittleMarginAreMarkedAndWarnedOf() {
-        Runs run = Runs.of("vary", Runs.scenario("move-cg.yaml"));
+        Runs run = Runs.once("vary", Runs.scenario("move-cg.yaml"));
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out()).contains("Warning: little or no margin in the rows marked !");
         List<String> rows =
@@ -150,7 +157,7 @@ class VaryTest {
             assertThat(row.endsWith(" !")).as(row).isEqualTo(behind);
         }
         assertThat(run.out().lines()).hasSizeLessThanOrEqualTo(30);
-        Runs fine = Runs.of("vary", Runs.scenario("shorten-boom.yaml"));
+        Runs fine = Runs.once("vary", Runs.scenario("shorten-boom.yaml"));
         assertThat(fine.out()).doesNotContain("Warning", " !\n");
     }
 
@@ -173,7 +180,8 @@ class VaryTest {
 
     @Test
     void aReasonIsSaidOfTheRowsItIsTrueOf() {
-        Runs run = Runs.of("vary", Runs.scenario("plover.yaml"), "--vary", "ready_to_fly.cg_mm=52..90/2");
+        Runs run =
+                Runs.of("vary", Runs.scenario("plover.yaml"), "--vary", "ready_to_fly.cg_mm=52..90/2", "--draws", "0");
         assertThat(run.code()).as(run.err()).isZero();
         java.util.regex.Matcher failing = java.util.regex.Pattern.compile(
                         "(?m)^  (?:At|From) [0-9.]+ mm(?: to [0-9.]+ mm)?: ")

@@ -32,6 +32,9 @@ class PairedDrawsTest {
         return PairedDraws.run(BENCH, PLOVER, VERSIONS, CATALOGUE, draws, SeenInFlight.NOTHING, threads, () -> false);
     }
 
+    /** All of what is usually uncertain. */
+    private static final PairedDraws USUAL = run(new Draws(Uncertainties.USUAL, 64, 1), 2);
+
     private static Uncertainties only(Map<Uncertain, Double> halfWidths) {
         Map<Uncertain, Double> all = new EnumMap<>(Uncertain.class);
         for (Uncertain one : Uncertain.values()) {
@@ -162,13 +165,12 @@ class PairedDrawsTest {
     /** The lead follows from parts and neutral point: nothing of the throw may be blamed, whatever chance brings together. */
     @Test
     void reasonsAreNotBorrowed() {
-        PairedDraws paired = run(new Draws(Uncertainties.USUAL, 64, 1), 2);
-        assertThat(paired.differenceReasons(1, ResultQuantities.NOSE_LEAD))
+        assertThat(USUAL.differenceReasons(1, ResultQuantities.NOSE_LEAD))
                 .isNotEmpty()
                 .first()
                 // a shift of both neutral points cancels; what the tailplane is worth decides how far a cut moves them
                 .satisfies(reason -> assertThat(reason.of()).isEqualTo(Uncertain.TAIL_SLOPE));
-        assertThat(paired.differenceReasons(1, ResultQuantities.NOSE_LEAD))
+        assertThat(USUAL.differenceReasons(1, ResultQuantities.NOSE_LEAD))
                 .allSatisfy(reason -> assertThat(reason.of().of()).isEqualTo(Uncertain.Of.MODEL));
     }
 
@@ -179,14 +181,13 @@ class PairedDrawsTest {
 
     @Test
     void whatWasSeenInFlightNarrowsRanges() {
-        PairedDraws all = seen(SeenInFlight.NOTHING);
         SeenInFlight dive = new SeenInFlight(Double.NaN, SeenInFlight.Dive.PULLS_OUT_GENTLY, Double.NaN);
         PairedDraws gently = seen(dive);
-        assertThat(all.count()).isEqualTo(64);
+        assertThat(USUAL.count()).isEqualTo(64);
         assertThat(gently.heeded()).isTrue();
         assertThat(gently.drawn()).isEqualTo(64);
         assertThat(gently.count()).isEqualTo(gently.agreeing()).isBetween(25, 63);
-        assertThat(width(gently)).isLessThan(0.95 * width(all));
+        assertThat(width(gently)).isLessThan(0.95 * width(USUAL));
     }
 
     @Test
