@@ -1,6 +1,7 @@
 package org.sawfly.cli.answer;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.sawfly.flight.Scenario;
@@ -23,6 +24,7 @@ import org.sawfly.study.TryFirst;
 /** Today's glider beside its versions: the table, what is felt, the grams, what to try first, and what to do. */
 public final class CompareAnswer {
     private static final double HALF_GRAM = 0.5;
+    private static final double LEAST_SLIDE_MM = 0.5;
     private static final double NOTICED_MARGIN_PCT = 0.1;
     /** What the glue of a cut is called among the parts. */
     static final String JOINT = "new joint";
@@ -32,6 +34,7 @@ public final class CompareAnswer {
     private final List<Version> versions;
     private final Map<String, BoomLook> booms;
     private final HowSure sure;
+    private final Brevity brevity;
 
     /**
      * What was asked.
@@ -41,15 +44,17 @@ public final class CompareAnswer {
      */
     public record Asked(String title, Scenario first) {}
 
-    private CompareAnswer(Result today, List<Version> versions, Map<String, BoomLook> booms, HowSure sure) {
+    private CompareAnswer(
+            Result today, List<Version> versions, Map<String, BoomLook> booms, HowSure sure, Brevity brevity) {
         this.today = today;
         this.versions = versions;
         this.booms = booms;
         this.sure = sure;
+        this.brevity = brevity;
     }
 
     /**
-     * The whole answer.
+     * The answer, as much of it as a page holds.
      *
      * @param asked
      * @param today its result
@@ -59,9 +64,16 @@ public final class CompareAnswer {
      */
     public static Answer of(
             Asked asked, Result today, List<Version> versions, Map<String, BoomLook> booms, HowSure sure) {
-        CompareAnswer made = new CompareAnswer(today, versions, booms, sure);
-        made.write(asked.title(), asked.first());
-        return made.answer;
+        Answer answer = null;
+        for (int level = 0; level <= Brevity.SHORTEST; level++) {
+            CompareAnswer made = new CompareAnswer(today, versions, booms, sure, new Brevity(level));
+            made.write(asked.title(), asked.first());
+            answer = made.answer;
+            if (TextWriter.write(answer).lines().count() <= Brevity.MOST_LINES) {
+                break;
+            }
+        }
+        return answer;
     }
 
     private void write(String title, Scenario first) {
@@ -69,12 +81,12 @@ public final class CompareAnswer {
         answer.inputs().put("glider", glider.name());
         answer.inputs().put("launch", today.plan().launch().name());
         answer.inputs().put("preset_rule", ChangeWords.rules(first));
-        answer.sayFlush(title);
-        String kept = versions.size() == 1 ? ChangeWords.keeps(versions.get(0).rule()) + " " : "";
-        answer.say(
-                kept + ChangeWords.rules(first) + "; " + today.plan().launch().name() + " throws.");
-        answer.gap();
-        answer.table(new CompareTable(answer.results(), today, versions, booms, sure).table());
+        head(title, ChangeWords.rules(first) + "; " + today.plan().launch().name() + " throws.");
+        CompareTable table = new CompareTable(answer.results(), today, versions, booms, sure, brevity);
+        answer.table(table.table());
+        if (!table.folded().isEmpty()) {
+            answer.say(table.folded());
+        }
         for (Version version : versions) {
             Answered answered = version.answered();
             if (!answered.flew()) {
@@ -112,12 +124,25 @@ public final class CompareAnswer {
         new CompareVerdict(answer, today, versions, sure).write();
     }
 
+    /** What is compared and by which rules: in one line where several versions have one title and it fits. */
+    private void head(String title, String rules) {
+        String both = title + ". " + rules;
+        if (versions.size() > 1 && both.length() <= TextWriter.WIDTH) {
+            answer.sayFlush(both);
+        } else {
+            answer.sayFlush(title);
+            answer.say((versions.size() == 1 ? ChangeWords.keeps(versions.get(0).rule()) + " " : "") + rules);
+        }
+        if (brevity.gap()) {
+            answer.gap();
+        }
+    }
+
     private void howSure() {
         Fields results = answer.results();
         sure.put(results);
         sure.putValues(0, results.section("versions").section("today"));
-        List<String> words = new ArrayList<>();
-        StringBuilder lost = new StringBuilder();
+        Map<String, String> reasons = new LinkedHashMap<>();
         for (int i = 1; i <= versions.size(); i++) {
             Version version = versions.get(i - 1);
             if (version.answered().result() == null) {
@@ -125,16 +150,27 @@ public final class CompareAnswer {
             }
             sure.putValues(i, results.section("versions").section(version.label()));
             sure.putDifferences(i, results.section("changes").section(version.label()));
-            String reason = sure.greatestReason(i);
-            words.add(version.label() + " " + sure.height(i) + (reason.isEmpty() ? "" : " (" + reason + ")"));
-            lost.append(sure.lost(i).replace(" it ", " " + version.label() + " "));
+            reasons.put(version.label(), sure.greatestReason(i));
         }
-        if (versions.size() == 1 && !words.isEmpty()) {
+        if (versions.size() == 1 && !reasons.isEmpty()) {
             answer.say("How sure: " + sure.launchAndReasons(1));
-        } else if (!words.isEmpty()) {
-            answer.say("How sure, launch 9 times in 10 (and what it hangs on most): " + String.join("; ", words) + "."
-                    + lost + sure.seen());
+        } else if (!reasons.isEmpty()) {
+            answer.say("Why so wide: " + why(reasons) + "." + sure.seen());
         }
+    }
+
+    /** What the range of each version hangs on most; once where it is the same for all. */
+    private static String why(Map<String, String> reasons) {
+        Map<String, List<String>> labels = new LinkedHashMap<>();
+        reasons.forEach((label, reason) ->
+                labels.computeIfAbsent(reason, key -> new ArrayList<>()).add(label));
+        if (labels.size() == 1) {
+            return reasons.values().iterator().next();
+        }
+        List<String> words = new ArrayList<>();
+        labels.forEach((reason, who) ->
+                words.add((reason.isEmpty() ? "nothing in particular" : reason) + " (" + String.join(", ", who) + ")"));
+        return String.join("; ", words);
     }
 
     private void feel(Version version, Result result) {
@@ -189,11 +225,14 @@ public final class CompareAnswer {
         if (joint != null && versions.size() == 1) {
             double lead =
                     HALF_GRAM * Balance.of(after).leadPerMass(joint.place().x());
-            words.append(" Half a gram of glue back there costs you ")
-                    .append(fields.put("half_gram_at_the_joint_costs_g", lead, 1))
-                    .append(" g of lead.");
+            String costs = fields.put("half_gram_at_the_joint_costs_g", lead, 1);
+            if (brevity.glue()) {
+                words.append(" Half a gram of glue back there costs you " + costs + " g of lead.");
+            }
         }
-        answer.say(words.toString());
+        if (brevity.grams(versions.size() == 1)) {
+            answer.say(words.toString());
+        }
     }
 
     private void tryFirst(TryFirst tried) {
@@ -201,29 +240,30 @@ public final class CompareAnswer {
         double now = margin.shown(today);
         double then = Numbers.rounded(Unit.PERCENT.fromSi(tried.marginShare()), margin.decimals());
         boolean tooLittle = then < Cautions.LITTLE_MARGIN_PCT;
-        if (tooLittle || Math.abs(then - now) < NOTICED_MARGIN_PCT / 2) {
+        double lead = Unit.GRAM.fromSi(tried.leadPutIn());
+        double battery = Unit.MILLIMETRE.fromSi(tried.batteryForward());
+        boolean nothingToDo = Numbers.rounded(lead, 1) == 0 && Math.abs(battery) < LEAST_SLIDE_MM;
+        if (tooLittle || nothingToDo || Math.abs(then - now) < NOTICED_MARGIN_PCT / 2) {
             return;
         }
         Fields fields = answer.results().section("try_first");
         String percent = fields.put(BalanceQuantities.STATIC_MARGIN.key(), then, margin.decimals());
         String place = fields.put("cg_mm", Unit.MILLIMETRE.fromSi(tried.cg()), 1);
-        double lead = Unit.GRAM.fromSi(tried.leadPutIn());
         String leadWords = new Difference(0, lead, Unit.GRAM, 1).words(Direction.LEAD);
         fields.put("lead_put_in_g", Numbers.rounded(lead, 1), 1);
-        double battery = Unit.MILLIMETRE.fromSi(tried.batteryForward());
         fields.put("battery_forward_mm", Numbers.rounded(battery, 0), 0);
         String how = Numbers.rounded(lead, 1) == 0 ? "" : leadWords + " of lead";
-        if (Math.abs(battery) >= HALF_GRAM) {
+        if (Math.abs(battery) >= LEAST_SLIDE_MM) {
             String slid = "slide the battery " + Numbers.fixed(Math.abs(battery), 0) + " mm "
                     + (battery > 0 ? "forward" : "back");
             how = slid + (how.isEmpty() ? "" : " and " + how);
         }
         Version first = versions.get(0);
-        String which = versions.size() == 1
-                ? "changed like this it would have"
-                : "\"" + fields.put("version", first.label()) + "\" would have";
-        answer.say("Try it first, no saw: " + which + " " + percent
-                + " % margin at TODAY's CG. You get that now with the CG at " + place + " mm: " + how
-                + " and fly it. (Feels like it in pitch only, not in yaw.)");
+        String which = versions.size() == 1 ? "it" : "\"" + fields.put("version", first.label()) + "\"";
+        if (brevity.tryFirst()) {
+            answer.say("Try it first, no saw: at TODAY's CG " + which + " would have " + percent
+                    + " % margin. You get that now with the CG at " + place + " mm: " + how
+                    + " and fly it. (In pitch only.)");
+        }
     }
 }

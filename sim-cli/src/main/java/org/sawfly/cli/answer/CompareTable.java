@@ -21,22 +21,44 @@ import org.sawfly.study.ResultQuantities;
 /** The table of a comparison: one row a quantity, one column a version; with one version also what changes, in words. */
 final class CompareTable {
     private static final String TODAY = "today";
-    private static final int NAME_WIDTH = 8;
+    /** Letters a name has over its column, by the number of versions. */
+    private static final int[] NAME_WIDTHS = {0, 8, 17, 12, 10};
+
+    private static final String LAUNCH = "launch height";
 
     private final Fields results;
     private final Result today;
     private final List<Version> versions;
     private final Map<String, BoomLook> booms;
     private final HowSure sure;
+    private final Brevity brevity;
     private final Table table = new Table(2, 2);
+    private final List<List<String>> rows = new ArrayList<>();
+    private final List<String> folded = new ArrayList<>();
 
     /** With ranges where it is known how sure the differences are; null for none. */
-    CompareTable(Fields results, Result today, List<Version> versions, Map<String, BoomLook> booms, HowSure sure) {
+    CompareTable(
+            Fields results,
+            Result today,
+            List<Version> versions,
+            Map<String, BoomLook> booms,
+            HowSure sure,
+            Brevity brevity) {
         this.results = results;
         this.today = today;
         this.versions = versions;
         this.booms = booms;
         this.sure = sure;
+        this.brevity = brevity;
+    }
+
+    /** The rows in which nothing is to be seen, in one sentence; empty for none. Known after {@link #table}. */
+    String folded() {
+        if (folded.isEmpty()) {
+            return "";
+        }
+        String what = versions.size() == 1 ? "Too small to see: " : "The same in all: ";
+        return what + String.join("; ", folded) + ".";
     }
 
     Table table() {
@@ -49,8 +71,7 @@ final class CompareTable {
         putAll();
         row(ResultQuantities.MASS, "mass", Direction.WEIGHT);
         row(ResultQuantities.NOSE_LEAD, "nose lead", Direction.LEAD);
-        battery("battery moved forward", 1);
-        battery("battery moved back", -1);
+        battery();
         row(ResultQuantities.CG, "CG behind leading edge", Direction.PLACE);
         row(ResultQuantities.STATIC_MARGIN, "margin, glide", Direction.AMOUNT);
         row(ResultQuantities.LAUNCH_MARGIN, "margin, launch speed", Direction.AMOUNT);
@@ -60,10 +81,13 @@ final class CompareTable {
             damping();
         }
         if (!booms.isEmpty()) {
-            boom(BoomQuantities.MOVES_HEAVY, "500 g at the tail moves it");
-            boom(BoomQuantities.LEAST_RESERVE, "boom bears the throw, times");
+            boom(BoomQuantities.MOVES_HEAVY, "boom moves under 500 g");
+            boom(BoomQuantities.LEAST_RESERVE, "boom bears throw, times");
         }
-        seen(ResultQuantities.APEX_HEIGHT, "launch height", Direction.HEIGHT, Seeing.HEIGHT_M);
+        seen(ResultQuantities.APEX_HEIGHT, LAUNCH, Direction.HEIGHT, Seeing.HEIGHT_M);
+        if (versions.size() > 1 && sure != null) {
+            ends();
+        }
         seen(ResultQuantities.SETTLED_HEIGHT, "settled in the glide", Direction.HEIGHT, Seeing.HEIGHT_M);
         seen(ResultQuantities.FIRST_SWING, "first swing of the nose", Direction.AMOUNT, Seeing.SWING_DEG);
         if (today.plan().axes() == Axes.ALL) {
@@ -74,7 +98,53 @@ final class CompareTable {
         }
         seen(ResultQuantities.MIN_SINK, "least sink", Direction.AMOUNT, Seeing.SINK_MPS);
         clock(ResultQuantities.STILL_AIR_CIRCLING, "still air, circling");
+        fold();
+        rows.forEach(table::row);
         return table;
+    }
+
+    /** Takes rows out that say nothing new, where there are at least two of them. */
+    private void fold() {
+        List<List<String>> same = rows.stream().filter(this::saysNothing).toList();
+        if (same.size() < 2) {
+            return;
+        }
+        rows.removeAll(same);
+        for (List<String> row : same) {
+            folded.add((row.get(0) + " " + row.get(2) + " " + row.get(versions.size() + 2)).strip());
+        }
+    }
+
+    private boolean saysNothing(List<String> row) {
+        if (row.get(0).equals(LAUNCH)) {
+            return false;
+        }
+        if (versions.size() == 1) {
+            return brevity.folds() && row.get(row.size() - 1).equals(Difference.TOO_SMALL);
+        }
+        return row.subList(1, versions.size() + 2).stream().distinct().count() == 1;
+    }
+
+    /** Between what ends the launches of several versions lie against today's, 9 times in 10. */
+    private void ends() {
+        List<String> worst = new ArrayList<>(List.of("worst, 9 times in 10", ""));
+        List<String> best = new ArrayList<>(List.of("best, 9 times in 10", ""));
+        List<String> lost = new ArrayList<>(List.of(sure.lostOf(), sure.lostCount(0)));
+        for (int i = 1; i <= versions.size(); i++) {
+            boolean none = versions.get(i - 1).answered().result() == null;
+            worst.add(none ? Numbers.NONE : sure.launchEnd(i, Band::low));
+            best.add(none ? Numbers.NONE : sure.launchEnd(i, Band::high));
+            lost.add(none ? Numbers.NONE : sure.lostCount(i));
+        }
+        String unit = ResultQuantities.APEX_HEIGHT.unit().words();
+        worst.add(unit);
+        best.add(unit);
+        rows.add(worst);
+        rows.add(best);
+        if (!lost.subList(1, lost.size()).stream().allMatch("0"::equals)) {
+            lost.add("");
+            rows.add(lost);
+        }
     }
 
     private void putAll() {
@@ -98,7 +168,7 @@ final class CompareTable {
             boolean kept = difference.same() && isKept(quantity);
             cells.add(kept ? "kept" : words(quantity, difference, direction, 0));
         }
-        table.row(cells);
+        rows.add(cells);
     }
 
     /** A difference, with its likely range where that is known. */
@@ -134,30 +204,36 @@ final class CompareTable {
             cells.add(difference.words(Direction.AMOUNT));
             results.section("changes").section(versions.get(0).label()).difference(quantity.key(), difference);
         }
-        table.row(cells);
+        rows.add(cells);
     }
 
-    /** How far the battery went one way; no line when it does so in no version. */
-    private void battery(String words, int forward) {
-        List<String> cells = new ArrayList<>(List.of(words, Numbers.fixed(0, 1)));
-        boolean moves = false;
+    /** How far the battery went, and which way; no line when it stays in every version. */
+    private void battery() {
+        List<String> ways = new ArrayList<>();
+        boolean several = versions.size() > 1;
         for (Version version : versions) {
             Result result = version.answered().result();
-            double moved = result == null ? Double.NaN : forward * ResultQuantities.BATTERY_FORWARD.shown(result);
-            moves |= moved > 0;
-            cells.add(Numbers.fixed(moved < 0 ? 0 : moved, 1));
+            double forward = result == null ? Double.NaN : ResultQuantities.BATTERY_FORWARD.shown(result);
+            Difference moved = new Difference(0, -forward, Unit.MILLIMETRE, 1);
+            boolean stays = moved.same() || Double.isNaN(forward);
+            ways.add(
+                    stays
+                            ? Numbers.NONE
+                            : several ? moved.wordsWithoutUnit(Direction.PLACE) : Numbers.fixed(Math.abs(forward), 1));
         }
-        if (!moves) {
+        results.section("versions").section(TODAY).put("battery_forward_mm", 0.0, 1);
+        if (ways.stream().allMatch(Numbers.NONE::equals)) {
             return;
         }
+        List<String> cells = new ArrayList<>(List.of("battery moved", several ? Numbers.NONE : Numbers.fixed(0, 1)));
+        cells.addAll(ways);
         cells.add(Unit.MILLIMETRE.words());
         Result only = only();
         if (only != null) {
             double back = -ResultQuantities.BATTERY_FORWARD.shown(only);
             cells.add(new Difference(0, back, Unit.MILLIMETRE, 1).words(Direction.PLACE));
         }
-        results.section("versions").section(TODAY).put("battery_forward_mm", 0.0, 1);
-        table.row(cells);
+        rows.add(cells);
     }
 
     private void volume(Quantity<Result> quantity, String words, Band usual) {
@@ -169,7 +245,7 @@ final class CompareTable {
             Difference difference = difference(quantity, only);
             cells.add((difference.percentWords() + "  " + range).strip());
         }
-        table.row(cells);
+        rows.add(cells);
     }
 
     private void seen(Quantity<Result> quantity, String words, Direction direction, double smallest) {
@@ -178,7 +254,7 @@ final class CompareTable {
         if (only != null) {
             cells.add(words(quantity, difference(quantity, only), direction, smallest));
         }
-        table.row(cells);
+        rows.add(cells);
     }
 
     /** A quantity that is positive to the right, with the side in a letter. */
@@ -189,7 +265,7 @@ final class CompareTable {
             cells.add(result == null ? Numbers.NONE : FlySideways.letter(quantity, result.outcome()));
         }
         cells.add(quantity.unit().words());
-        table.row(cells);
+        rows.add(cells);
     }
 
     private void clock(Quantity<Result> quantity, String words) {
@@ -203,13 +279,19 @@ final class CompareTable {
         if (only != null) {
             cells.add(words(quantity, difference(quantity, only), Direction.TIME, Seeing.TIME_S));
         }
-        table.row(cells);
+        rows.add(cells);
     }
 
     /** With several versions: how much of today's damping each has. */
     private void damping() {
-        table.row(percents("pitch damping", "pitch_damping_pct", r -> r.feel().pitchDamping()));
-        table.row(percents("yaw damping", "yaw_damping_pct", r -> r.feel().yawDamping()));
+        List<String> pitch =
+                percents("pitch damping", "pitch_damping_pct", r -> r.feel().pitchDamping());
+        List<String> yaw =
+                percents("yaw damping", "yaw_damping_pct", r -> r.feel().yawDamping());
+        if (brevity.damping()) {
+            rows.add(pitch);
+            rows.add(yaw);
+        }
     }
 
     private interface Measure {
@@ -260,11 +342,11 @@ final class CompareTable {
     }
 
     /** A name in lines that fit over a column of numbers. */
-    private static String[] broken(String name) {
+    private String[] broken(String name) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : name.split(" ")) {
-            if (line.length() > 0 && line.length() + 1 + word.length() > NAME_WIDTH) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > NAME_WIDTHS[versions.size()]) {
                 lines.add(line.toString());
                 line = new StringBuilder();
             }

@@ -1,8 +1,10 @@
 package org.sawfly.cli.answer;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.sawfly.quantity.Band;
+import org.sawfly.quantity.Difference;
 import org.sawfly.quantity.Direction;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Quantity;
@@ -63,6 +65,23 @@ public final class HowSure {
     boolean clear(int version) {
         Band height = band(version, ResultQuantities.APEX_HEIGHT);
         return height.low() >= 0 || height.high() <= 0;
+    }
+
+    /** One end of the likely range of the launch height against today's: "0.2 lower". */
+    String launchEnd(int version, ToDoubleFunction<Band> end) {
+        Quantity<Result> height = ResultQuantities.APEX_HEIGHT;
+        return new Difference(0, end.applyAsDouble(band(version, height)), height.unit(), height.decimals())
+                .wordsWithoutUnit(Direction.HEIGHT);
+    }
+
+    /** What {@link #lostCount} counts. */
+    String lostOf() {
+        return "no glide, of " + draws.count() + " draws";
+    }
+
+    /** In how many draws a version does not come into a glide. */
+    String lostCount(int version) {
+        return String.valueOf(missing(version));
     }
 
     /** The likely range of the launch height against today's, in words: "0.2 m lower to 0.3 m higher". */
@@ -134,13 +153,16 @@ public final class HowSure {
 
     /** What became of what was seen in flight; empty where all draws agree with it. */
     String seen() {
-        String agree = draws.agreeing() + " of " + draws.drawn() + " draws agree with what was seen in flight";
-        if (draws.agreeing() == draws.drawn()) {
+        int agreeing = draws.agreeing();
+        if (agreeing == draws.drawn()) {
             return "";
         }
+        String agree = " of " + draws.drawn() + " draws " + (agreeing < 2 ? "agrees" : "agree")
+                + " with what was seen in flight";
         return draws.heeded()
-                ? " " + agree + "; the others are left out."
-                : " Only " + agree + ", so it is left aside: look at the file again.";
+                ? " " + agreeing + agree + "; the others are left out."
+                : (agreeing == 0 ? " None" : " Only " + agreeing) + agree
+                        + ", so it is left aside: look at the file again.";
     }
 
     /** Said of a glider that in some draws does not fly as it should; else empty. */
