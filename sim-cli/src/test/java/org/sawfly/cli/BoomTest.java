@@ -48,8 +48,7 @@ class BoomTest {
     @Test
     void mendingIsComparedInOneTable() {
         String text = Runs.text("compare", Runs.scenario("repair-boom.yaml"), "-q", "--draws", "32");
-        assertThat(text)
-                .contains("boom moves under 500 g", "boom bears throw, times", "nose lead", "launch height");
+        assertThat(text).contains("boom moves under 500 g", "boom bears throw, times", "nose lead", "launch height");
         Golden.assertKept("compare-repair-boom", text);
     }
 

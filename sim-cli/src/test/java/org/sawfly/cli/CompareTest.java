@@ -152,8 +152,7 @@ class CompareTest {
                 .containsPattern("best, 9 times in 10 +[0-9.]+ higher +[0-9.]+ lower +[0-9.]+ higher  m\n")
                 .contains("Why so wide: neutral point.");
         assertThat(run.out().replaceAll("\\s+", " "))
-                .contains(
-                        "Try it first, no saw: at TODAY's CG \"keep nothing\" would have", "of lead and fly it");
+                .contains("Try it first, no saw: at TODAY's CG \"keep nothing\" would have", "of lead and fly it");
     }
 
     @ParameterizedTest
@@ -239,8 +238,7 @@ class CompareTest {
         Runs run = Runs.once("compare", Runs.scenario("two-tails.yaml"));
         assertThat(run.code()).isZero();
         assertThat(run.out()).startsWith("plover: two tails compared").contains("Don't.");
-        assertThat(run.out())
-                .containsPattern("battery moved +- +8\\.0 forward +15\\.0 back +mm");
+        assertThat(run.out()).containsPattern("battery moved +- +8\\.0 forward +15\\.0 back +mm");
         assertThat(run.err()).isEmpty();
         assertThat(Runs.of("compare", Runs.scenario("shorten-boom.yaml")).err()).contains("Maybe sawfly vary");
     }

@@ -33,6 +33,12 @@ class TuneCommandTest {
     }
 
     @Test
+    void aPushOverThatIsAWordInTheFileStandsUnderTodayAsItsMoment() {
+        assertThat(tune("--let", "push_over_at_s=1.2..2.8").out())
+                .containsPattern("(?m)^  push over at, s +[0-9.]+ +[0-9.]+ +1\\.6 +1\\.2 +2\\.8$");
+    }
+
+    @Test
     void whatLeansOnAnEndSaysSo() {
         Runs run = tune("--let", "climb_deg=50..60", "--best");
         assertThat(run.code()).isZero();

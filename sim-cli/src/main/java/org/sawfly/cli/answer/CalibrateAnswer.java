@@ -159,8 +159,8 @@ public final class CalibrateAnswer {
                 + results.band(DRAG, fit.drag().likely().fromSi(Unit.PERCENT))
                 + "). If all that is held below were just so: "
                 + narrowSpeed + " m/s, " + narrow + " %.");
-        answer.say("The samples lie " + results.put("noise_m", fit.noise(), 2) + " m about the flights (standard"
-                + " deviation), from " + results.put("first_used_s", Calibration.IGNORED, 0)
+        answer.say("Two samples in three lie within " + results.put("noise_m", fit.noise(), 2)
+                + " m of the flights, from " + results.put("first_used_s", Calibration.IGNORED, 0)
                 + " s after release to a little after the top."
                 + (fit.noise() > MOST_NOISE ? " That is more than an altimeter's noise: look at --chart." : ""));
     }
@@ -175,11 +175,11 @@ public final class CalibrateAnswer {
                     return one.words() + " (" + Numbers.shortest(half, 1) + " " + unit.words() + ")";
                 })
                 .collect(Collectors.joining(", "));
-        answer.say("A log can hardly tell a faster release with more drag from a slower one with less (correlation "
-                + answer.results().put("speed_with_drag", found.fit().correlation(), 2)
-                + "), and not at all a wag from a slower release: the wag is over before the sensor can be trusted. So these"
-                + " are held as the files have them, and what they may be off by is in the ranges: " + words
-                + ". Drag of pod and boom counts as drag of the wing.");
+        answer.results().put("speed_with_drag", found.fit().correlation(), 2);
+        answer.say(
+                "A log can hardly tell a faster release with more drag from a slower one with less, and not at all a wag from a slower release: the wag is over before the sensor can be trusted. So these"
+                        + " are held as the files have them, and what they may be off by is in the ranges: " + words
+                        + ". Drag of pod and boom counts as drag of the wing.");
     }
 
     private void sink() {
@@ -195,7 +195,7 @@ public final class CalibrateAnswer {
             answer.say("No glide is long and calm enough to tell the sink: "
                     + results.put("shortest_glide_s", GlideSink.SHORTEST, 0) + " s from the top at least, in pieces of "
                     + results.put("piece_s", GlideSink.PIECE, 0) + " s that differ by no more than " + calm
-                    + " m/s (standard deviation).");
+                    + " m/s (two in three of them).");
             return;
         }
         answer.say("Sinks " + SINK.text(together) + " m/s in the glide ("

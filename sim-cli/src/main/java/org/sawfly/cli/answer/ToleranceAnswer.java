@@ -100,7 +100,7 @@ public final class ToleranceAnswer {
                 fields.section("per_degree").putAll(ToleranceQuantities.OF_SIZE, degree);
             }
             table.row(
-                    name(one),
+                    name(one).replace("tailplane", "tail"),
                     height(millimetre),
                     elevator(millimetre),
                     sink(millimetre),

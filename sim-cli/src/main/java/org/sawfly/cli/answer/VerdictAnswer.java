@@ -83,9 +83,9 @@ public final class VerdictAnswer {
     private void sets() {
         answer.sayFlush("Set A: " + files(a) + ". Set B: " + files(b) + ".");
         Fields rule = answer.inputs().section("rule");
-        answer.say("Rule, fixed beforehand: a launch further than "
+        answer.say("Rule, fixed beforehand: a launch is left out that lies further from the middle of its own set than "
                 + rule.put("outlier_deviations", Verdict.OUTLIER, 1)
-                + " robust standard deviations from the middle of its own set is left out (a deviation counts as "
+                + " times the scatter which the nearer half of the set shows (taken as "
                 + rule.put("least_deviation_m", Verdict.LEAST_DEVIATION, 1) + " m at least).");
         Table table = new Table()
                 .left("set")

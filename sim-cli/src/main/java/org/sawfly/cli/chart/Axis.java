@@ -9,7 +9,7 @@ import org.sawfly.quantity.Quantity;
  * @param title name and unit: "launch height, m"
  * @param low lower end, in the unit of the title
  * @param high upper end, above the lower one
- * @param step distance of the ticks, which stand at its multiples
+ * @param step distance of the ticks, which stand at its multiples; infinite for none
  * @param downward whether it grows downward, as for sink
  * @param lowWords words at the lower end; empty for none
  * @param highWords words at the upper end; empty for none
@@ -84,6 +84,11 @@ public record Axis(
         return new Axis(title, low, high, ownStep, downward, lowWords, highWords, ruler);
     }
 
+    /** The same axis without ticks, for what is drawn and not measured. */
+    public Axis bare() {
+        return every(Double.POSITIVE_INFINITY);
+    }
+
     /** The same axis growing downward. */
     public Axis down() {
         return new Axis(title, low, high, step, true, lowWords, highWords, ruler);
@@ -107,6 +112,9 @@ public record Axis(
 
     /** Where the ticks stand. */
     double[] ticks() {
+        if (Double.isInfinite(step)) {
+            return new double[0];
+        }
         long first = (long) Math.ceil(low / step - 1e-6);
         long last = (long) Math.floor(high / step + 1e-6);
         double[] ticks = new double[(int) Math.max(0, last - first + 1)];

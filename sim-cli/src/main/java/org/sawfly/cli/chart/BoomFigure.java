@@ -1,6 +1,7 @@
 package org.sawfly.cli.chart;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.sawfly.quantity.Unit;
@@ -14,7 +15,6 @@ public final class BoomFigure {
     private static final double FLAT = 0.19;
 
     private static final double WHOLE = 100;
-    private static final double NO_TICKS = 1000;
 
     private BoomFigure() {}
 
@@ -108,7 +108,10 @@ public final class BoomFigure {
         if (!Double.isNaN(tube.cut())) {
             marks.add(new Mark.Upright(tube.cut(), "cut here"));
         }
-        for (Spot spot : spots) {
+        // words at the rim have one side to stand on and are placed first; those beside the boom have room inside it
+        List<Spot> rimFirst = new ArrayList<>(spots);
+        rimFirst.sort(Comparator.comparingDouble(spot -> -Math.abs(spot.side())));
+        for (Spot spot : rimFirst) {
             if (spot.weak()) {
                 double wide = (x.high() - x.low()) / 60;
                 marks.add(new Mark.Hatched(spot.place() - wide, spot.place() + wide, -half, half, "weak spot"));
@@ -118,7 +121,7 @@ public final class BoomFigure {
             marks.add(new Mark.Flag(spot.place(), up, words, spot.weak() ? Hue.SINK : Hue.INK));
         }
         Axis y = Axis.fixed("the boom, three times as thick; how many times it bears what is asked", -half, half);
-        return new Panel(x, y.every(NO_TICKS), series, marks, 1);
+        return new Panel(x, y.bare(), series, marks, 1);
     }
 
     /** As drawn [mm]. */

@@ -3,6 +3,7 @@ package org.sawfly.cli.chart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.sawfly.cli.chart.Pen.Anchor;
 import org.sawfly.cli.chart.Pen.Script;
 
@@ -18,8 +19,10 @@ final class Overlay {
     private final Sheet sheet;
     private final Pen pen;
     private static final double OTHER_SIDE = 0.5;
-    private static final double CROSSED = 0.7;
+    private static final double CROSSED = 1.4;
     private static final double TAKEN = 10;
+    /** A line that leaves the panel above or below so near to its right end has its words in the margin too. */
+    private static final double NEAR_EDGE = 0.12;
     /** Words further from their dot than this are tied to it by a line. */
     private static final double FAR = 9;
 
@@ -141,18 +144,42 @@ final class Overlay {
     }
 
     private void flag(Mark.Flag flag, Scale scale) {
-        if (!scale.holds(flag.x(), flag.y())) {
+        if (flag.label().isEmpty() || !scale.holds(flag.x(), flag.y())) {
             return;
         }
         double x = scale.across(flag.x());
         double left = x - 7 - Letters.width(flag.label(), FLAG.size());
         double y = scale.down(flag.y());
-        Box words = put(new double[] {x + 7, left}, y - 6, flag.label(), FLAG);
+        Box words = put(new double[] {x + 7, left}, y - 6, flag.label(), FLAG, box -> tangled(tie(x, y, box)));
+        double[][] tie = tie(x, y, words);
+        if (tie.length > 0) {
+            pen.line(tie[0][0], tie[1][0], tie[0][1], tie[1][1], Hue.QUIET, 1);
+        }
+    }
+
+    /** The line from a dot to its words, across and down; empty where they stand together. */
+    private static double[][] tie(double x, double y, Box words) {
         double nearX = Math.max(words.left(), Math.min(x, words.right()));
         double nearY = Math.max(words.top(), Math.min(y, words.bottom()));
-        if (Math.hypot(nearX - x, nearY - y) > FAR) {
-            pen.line(x, y, nearX, nearY, Hue.QUIET, 1);
+        boolean far = Math.hypot(nearX - x, nearY - y) > FAR;
+        return far ? new double[][] {{x, nearX}, {y, nearY}} : new double[0][];
+    }
+
+    /** Whether a tie runs through other words or dots. */
+    private boolean tangled(double[][] tie) {
+        if (tie.length == 0) {
+            return false;
         }
+        double[][] dense = Shapes.dense(tie);
+        for (int i = 1; i < dense[0].length; i++) {
+            double x = dense[0][i];
+            double y = dense[1][i];
+            boolean own = Math.hypot(x - tie[0][0], y - tie[1][0]) < FAR;
+            if (!own && taken.stream().anyMatch(box -> box.meets(new Box(x, y, 1, 1)))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void dot(Mark.Flag flag, Scale scale) {
@@ -170,7 +197,9 @@ final class Overlay {
         for (Series series : panel.series()) {
             if (series instanceof Series.Line line && !line.label().isEmpty()) {
                 End end = End.of(line, scale);
-                if (end != null && end.x > scale.box().right() - 3) {
+                double near =
+                        end != null && end.leaves ? NEAR_EDGE * scale.box().width() : 3;
+                if (end != null && end.x > scale.box().right() - near) {
                     margin.add(end);
                 } else if (end != null && end.leaves) {
                     double width = Letters.width(line.label(), Sheet.TEXT_SIZE);
@@ -190,7 +219,7 @@ final class Overlay {
     private void marginWords(End end, double top, double edge) {
         double middle = top + end.height() / 2;
         Series.Line line = end.line;
-        double from = edge + 3;
+        double from = (end.leaves ? end.x : edge) + 3;
         double to = edge + Sheet.LABEL_GAP - 5;
         pen.line(from, end.y, to, middle, line.hue(), Math.min(line.stroke().width(), 1.6f));
         double y = top + Sheet.TEXT_SIZE * 0.92;
@@ -228,11 +257,14 @@ final class Overlay {
 
     /** Writes words near a point, best where neither other words nor lines are and not far away. */
     private void put(double x, double y, String text, Script script) {
-        put(new double[] {x}, y, text, script);
+        put(new double[] {x}, y, text, script, box -> false);
     }
 
-    /** As {@link #put(double, double, String, Script)}, with several left edges to choose from, the first the best. */
-    private Box put(double[] lefts, double y, String text, Script script) {
+    /**
+     * As {@link #put(double, double, String, Script)}, with several left edges to choose from, the first the best; no better than a
+     * crossed one is a place that is spoilt otherwise.
+     */
+    private Box put(double[] lefts, double y, String text, Script script, Predicate<Box> spoilt) {
         double width = Letters.width(text, script.size());
         Box best = null;
         double least = Double.POSITIVE_INFINITY;
@@ -242,7 +274,7 @@ final class Overlay {
                 boolean inside = box.top() > panel.top() - 4
                         && box.bottom() < panel.bottom() + 4
                         && box.left() >= panel.left() - 1;
-                double cost = Math.abs(shift) + side * OTHER_SIDE + (crossed(box) ? CROSSED : 0);
+                double cost = Math.abs(shift) + side * OTHER_SIDE + (crossed(box) || spoilt.test(box) ? CROSSED : 0);
                 cost += inside && taken.stream().noneMatch(box::meets) ? 0 : TAKEN;
                 best = cost < least ? box : best;
                 least = Math.min(cost, least);

@@ -8,6 +8,8 @@ import org.sawfly.cli.answer.Case;
 import org.sawfly.cli.answer.TuneAnswer;
 import org.sawfly.file.Between;
 import org.sawfly.file.ScenarioFile;
+import org.sawfly.flight.FlightLog;
+import org.sawfly.flight.Moment;
 import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Quantity;
 import org.sawfly.study.Knob;
@@ -36,8 +38,9 @@ import picocli.CommandLine.Option;
             ""
         })
 final class TuneCommand implements Runnable {
+    private static final String PUSH_OVER = "push_over_at_s";
     private static final List<String> USUAL =
-            List.of("preset.elevator_up_mm=0..3", "climb_deg=50..88", "push_over_at_s=1.2..2.8");
+            List.of("preset.elevator_up_mm=0..3", "climb_deg=50..88", PUSH_OVER + "=1.2..2.8");
     private static final int FLIGHTS_EACH = 60;
     private static final int THOROUGH = 10;
     private static final int MOST = 8;
@@ -87,7 +90,7 @@ final class TuneCommand implements Runnable {
                 .stream().map(one -> Between.parse(one, "--let")).toList();
         List<Limit> kept = limits.stream().map(TuneCommand::limit).toList();
         check(ranges);
-        Case today = asked.answer(null);
+        Case today = asked.answer(new FlightLog());
         List<Setting> common = asked.settings();
         Scenarios scenarios = asked.file();
         tryEnds(scenarios, common, ranges);
@@ -95,8 +98,21 @@ final class TuneCommand implements Runnable {
         int flights = FLIGHTS_EACH * knobs.size();
         Optimiser optimiser = thorough ? Optimiser.rugged(THOROUGH * flights, seed) : Optimiser.smooth(flights);
         Tuned tuned = new Tune(asked.bench(), scenarios, common, wanted, kept).run(knobs, optimiser);
-        TuneAnswer.Asked question = new TuneAnswer.Asked(wanted, kept, asked.file()::valueToday, best);
+        TuneAnswer.Asked question = new TuneAnswer.Asked(wanted, kept, path -> valueToday(path, today), best);
         asked.deliver(TuneAnswer.of(today, question, tuned), streams);
+    }
+
+    /** What a key holds today; when the push-over is a word in the file, the moment at which it comes. */
+    private double valueToday(String path, Case today) {
+        double given = asked.file().valueToday(path);
+        if (!Double.isNaN(given) || !path.equals(PUSH_OVER)) {
+            return given;
+        }
+        return today.result().outcome().moments().stream()
+                .filter(moment -> moment.kind() == Moment.Kind.PUSH_OVER)
+                .mapToDouble(Moment::time)
+                .findFirst()
+                .orElse(Double.NaN);
     }
 
     private Tune.Aim aim() {

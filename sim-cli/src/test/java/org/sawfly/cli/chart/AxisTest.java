@@ -49,6 +49,11 @@ class AxisTest {
     }
 
     @Test
+    void whatIsOnlyDrawnHasNoTicks() {
+        assertThat(Axis.fixed("boom", -60, 60).bare().ticks()).isEmpty();
+    }
+
+    @Test
     void equalValuesStillHaveAnAxis() {
         Axis axis = Axis.around("m", 0, 5, 5);
         assertThat(axis.high()).isGreaterThan(axis.low());

@@ -10,6 +10,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -172,6 +174,37 @@ class PaintersTest {
                         new Mark.Flag(5.05, 5, "rudder string", Hue.INK),
                         new Mark.Flag(5.1, 5, "tailplane joint", Hue.INK)))
                 .isPositive();
+    }
+
+    @Test
+    void aDotWithoutWordsIsTiedToNothing() throws IOException {
+        assertThat(linesWith(new Mark.Flag(5, 5, "elevator string", Hue.INK), new Mark.Flag(5.02, 5, "", Hue.INK)))
+                .isZero();
+    }
+
+    @Test
+    void wordsKeepOffTheLines() throws IOException {
+        Axis axis = Axis.fixed("m", 0, 10);
+        Series line = new Series.Line(
+                new double[] {0, 10}, new double[] {2, 10}, Hue.HEIGHT, Stroke.SOLID, "a line of its own");
+        Series leaving = new Series.Line(
+                new double[] {0, 9.5, 9.8}, new double[] {9, 0.1, -3}, Hue.SINK, Stroke.SOLID, "leaves below");
+        Panel panel = new Panel(axis, axis, List.of(line, leaving), List.of(new Mark.Flag(0, 2, "begins", Hue.INK)), 1);
+        Figure figure = new Figure("title", "", "", List.of(panel));
+        String svg = new String(bytes(figure, Charts.Kind.SVG), StandardCharsets.UTF_8);
+        Scale scale = new Sheet(figure).scale(0);
+        assertThat(at(svg, "y", "begins")).as("below its line").isGreaterThan(scale.down(2) + 4);
+        assertThat(at(svg, "x", "leaves below"))
+                .as("in the margin")
+                .isGreaterThan(scale.box().right());
+    }
+
+    /** Where words stand. */
+    private static double at(String svg, String axis, String words) {
+        Matcher text = Pattern.compile("<text[^>]* " + axis + "=\"([0-9.]+)\"[^>]*>" + words)
+                .matcher(svg);
+        assertThat(text.find()).as(svg).isTrue();
+        return Double.parseDouble(text.group(1));
     }
 
     /** How many lines more than without them a panel with these flags has. */
