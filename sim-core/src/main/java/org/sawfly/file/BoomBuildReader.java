@@ -135,6 +135,6 @@ final class BoomBuildReader {
         if (in.has("from_behind_mm") && in.has("to_behind_mm")) {
             in.problem("to_behind_mm", "must lie behind from_behind_mm", "the two are exchanged");
         }
-        return from + Outlines.mm(10);
+        return from + Unit.MILLIMETRE.toSi(10);
     }
 }

@@ -255,7 +255,7 @@ final class GliderWriter {
     }
 
     private static String number(String key, double si) {
-        return key + ": " + Numbers.machine(Unit.ofKey(key).orElse(Unit.NUMBER).fromSi(si), DIGITS);
+        return key + ": " + Numbers.machine(Unit.of(key).fromSi(si), DIGITS);
     }
 
     private static String word(Enum<?> choice) {

@@ -11,17 +11,18 @@ import org.sawfly.glider.BoomBuild;
 import org.sawfly.glider.BoomHole;
 import org.sawfly.glider.BoomStiffness;
 import org.sawfly.glider.Pod;
+import org.sawfly.quantity.Unit;
 
 /** Reads boom and pod. */
 final class HullReader {
     /** A usual boom [kg/m], and how far in front of the wing's trailing edge it leaves the pod [m]. */
     private static final double LINE_MASS = 0.022;
 
-    private static final double BEFORE_TRAILING_EDGE = Outlines.mm(50);
-    private static final double THICKEST = Outlines.mm(20);
+    private static final double BEFORE_TRAILING_EDGE = Unit.MILLIMETRE.toSi(50);
+    private static final double THICKEST = Unit.MILLIMETRE.toSi(20);
     private static final double USUAL_END = 0.79;
     private static final double USUAL_NOSE = 0.265;
-    private static final double DEMO_POD_BALANCE = Outlines.mm(76);
+    private static final double DEMO_POD_BALANCE = Unit.MILLIMETRE.toSi(76);
 
     private HullReader() {}
 
@@ -70,7 +71,7 @@ final class HullReader {
                 Math.max(endDiameter, Math.min(2 * endDiameter, THICKEST)),
                 1.5,
                 "twice the end, at most 20 mm");
-        if (front >= end - Outlines.mm(50)) {
+        if (front >= end - Unit.MILLIMETRE.toSi(50)) {
             in.problem(
                     "front_behind_mm",
                     "the boom must be longer than 50 mm between front_behind_mm and end_behind_mm",
@@ -113,7 +114,7 @@ final class HullReader {
                 in.number("moves_mm", between(0.1, 300).usually(1, 80), 5.7, "how far the boom moves at the weight");
         if (hung <= held) {
             in.problem("hung_behind_mm", "the weight must hang behind held_behind_mm", "");
-            hung = held + Outlines.mm(500);
+            hung = held + Unit.MILLIMETRE.toSi(500);
         }
         return new BoomStiffness.OfBendTest(-held, -hung, weight * Standard.GRAVITY, moves);
     }

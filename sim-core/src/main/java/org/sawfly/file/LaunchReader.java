@@ -12,6 +12,7 @@ import org.sawfly.flight.ReleasePath;
 import org.sawfly.flight.Thrower;
 import org.sawfly.flight.Weather;
 import org.sawfly.glider.Hand;
+import org.sawfly.quantity.Unit;
 
 /** Reads a launch: a thrower as seen on the field, the preset, the climb, the air. */
 final class LaunchReader {
@@ -134,8 +135,8 @@ final class LaunchReader {
         double elevator = Seen.signed(in, "elevator_up_mm", "elevator_down_mm", "elevator");
         double camber = Seen.signed(in, "camber_up_mm", "camber_down_mm", "camber, up is reflex");
         double rudder = Seen.signed(in, "rudder_left_mm", "rudder_right_mm", "rudder");
-        elevator = in.orAssume(elevator, "elevator_up_mm", Outlines.mm(0.8), 0.5, "elevator in the launch");
-        camber = in.orAssume(camber, "camber_up_mm", Outlines.mm(1.5), 1, "reflex in the launch");
+        elevator = in.orAssume(elevator, "elevator_up_mm", Unit.MILLIMETRE.toSi(0.8), 0.5, "elevator in the launch");
+        camber = in.orAssume(camber, "camber_up_mm", Unit.MILLIMETRE.toSi(1.5), 1, "reflex in the launch");
         double aileron = Seen.signed(in, "aileron_right_mm", "aileron_left_mm", "flaperons apart, to roll that way");
         double hold = in.assume("hold_s", between(0, 3).usually(0.1, 1), 0.35, 0.1, "how long the preset is held");
         return new Preset(elevator, camber, orNone(rudder), orNone(aileron), hold);

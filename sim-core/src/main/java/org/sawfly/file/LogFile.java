@@ -216,7 +216,7 @@ public final class LogFile {
         if (value >= low && value <= high) {
             return value;
         }
-        Unit unit = Unit.ofKey(heading.names().get(at)).orElse(Unit.NUMBER);
+        Unit unit = Unit.of(heading.names().get(at));
         int column = 1;
         for (int i = 0; i < at; i++) {
             column += cells[i].length() + 1;

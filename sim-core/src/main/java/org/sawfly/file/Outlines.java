@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.sawfly.glider.Planform;
 import org.sawfly.glider.Station;
+import org.sawfly.quantity.Unit;
 
 /** Outlines of surfaces: as listed station by station, or drawn from a few measures on the lines of the demo glider. */
 final class Outlines {
@@ -103,12 +104,11 @@ final class Outlines {
     private static Planform scaled(double[][] demo, double out, double along) {
         List<Station> stations = new ArrayList<>();
         for (double[] one : demo) {
-            stations.add(new Station(mm(one[0]) * out, mm(one[1]) * along, mm(one[2]) * along));
+            stations.add(new Station(
+                    Unit.MILLIMETRE.toSi(one[0]) * out,
+                    Unit.MILLIMETRE.toSi(one[1]) * along,
+                    Unit.MILLIMETRE.toSi(one[2]) * along));
         }
         return new Planform(stations);
-    }
-
-    static double mm(double length) {
-        return length * 1e-3;
     }
 }

@@ -125,7 +125,7 @@ final class PartsReader {
 
     /** The nose lead; its mass is NaN when it is to be found by weighing and balancing. */
     NoseLead lead(In in) {
-        double usualPlace = nose - Outlines.mm(15);
+        double usualPlace = nose - Unit.MILLIMETRE.toSi(15);
         return in.map("nose_lead", "lead in the nose; at the most this much can be taken out", lead -> {
             double mass = lead.optional("mass_g", between(0, 200).usually(0, 40), 13.9, "lead that is in now");
             double ahead =

@@ -48,7 +48,7 @@ final class Ranges {
     }
 
     private static Varied ofItems(String path, Node.Items items, Problems problems) {
-        Unit unit = Unit.ofKey(path).orElse(Unit.NUMBER);
+        Unit unit = Unit.of(path);
         List<Double> values = new ArrayList<>();
         List<String> words = new ArrayList<>();
         for (Node item : items.items()) {
@@ -119,7 +119,7 @@ final class Ranges {
         double from = Double.parseDouble(texts[0]);
         double to = Double.parseDouble(texts[1]);
         double every = Double.parseDouble(texts[2]);
-        Unit unit = Unit.ofKey(path).orElse(Unit.NUMBER);
+        Unit unit = Unit.of(path);
         if (!Double.isFinite(from) || !Double.isFinite(to) || !Double.isFinite(every)) {
             problems.add(place, path, "a range needs finite numbers", "0..80/10");
             return null;

@@ -5,6 +5,7 @@ import static org.sawfly.file.Bounds.between;
 import org.sawfly.glider.Fin;
 import org.sawfly.glider.Planform;
 import org.sawfly.glider.Tailplane;
+import org.sawfly.quantity.Unit;
 import org.sawfly.section.Section;
 
 /** Reads tailplane and fin: listed by stations, or drawn from their areas; what is not measured is assumed. */
@@ -16,9 +17,9 @@ final class TailReader {
     private static final double MASS_BAND = 0.2;
 
     /** From the tailplane's root trailing edge to the fin's root leading edge where nothing is given [m]. */
-    private static final double GAP = Outlines.mm(10);
+    private static final double GAP = Unit.MILLIMETRE.toSi(10);
     /** From the boom's end to the fin's trailing edge where nothing is given [m]. */
-    private static final double OVERHANG = Outlines.mm(4);
+    private static final double OVERHANG = Unit.MILLIMETRE.toSi(4);
 
     /** A tailplane of less aspect ratio was halved, most likely; common practice, no source. */
     private static final double STUBBY = 3;
@@ -62,7 +63,7 @@ final class TailReader {
             below = in.orAssume(below, "below_pct", 0.45, 10, "share of the fin below the boom");
             aspect = in.orAssume(aspect, "aspect_ratio", 3.6, 0.5, "fin's height squared over area");
         }
-        double size = Double.isNaN(area) ? Outlines.mm(12) : area;
+        double size = Double.isNaN(area) ? Unit.MILLIMETRE.toSi(12) : area;
         Planform above = listedAbove != null ? listedAbove : Outlines.fin(true, size, or(aspect, 3.6), or(below, 0.45));
         Planform under =
                 listedBelow != null ? listedBelow : Outlines.fin(false, size, or(aspect, 3.6), or(below, 0.45));
@@ -104,7 +105,7 @@ final class TailReader {
         }
         Planform planform = listed != null
                 ? listed
-                : Outlines.tailplane(Double.isNaN(area) ? Outlines.mm(19.3) : area, or(aspect, 5.4));
+                : Outlines.tailplane(Double.isNaN(area) ? Unit.MILLIMETRE.toSi(19.3) : area, or(aspect, 5.4));
         double whole = 2 * planform.area();
         mass = in.orAssume(
                 mass,

@@ -40,7 +40,7 @@ final class UncertaintyReader {
 
     /** How far off something is, up to so many times the usual, which stands for what is left out [SI]. */
     static double size(In in, Inexact of, int most, String words) {
-        Unit unit = Unit.ofKey(of.key()).orElse(Unit.NUMBER);
+        Unit unit = Unit.of(of.key());
         double usual = Numbers.rounded(unit.fromSi(of.usual()), 6);
         return in.neutral(of.key(), between(0, Numbers.rounded(most * usual, 6)), usual, words);
     }

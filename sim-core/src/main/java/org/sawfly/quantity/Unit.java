@@ -91,6 +91,11 @@ public enum Unit {
         return suffix.equals(ofKey(key).map(Unit::suffix).orElse(""));
     }
 
+    /** The unit of the number at a key; {@link #NUMBER} where the key ends in none. */
+    public static Unit of(String key) {
+        return ofKey(key).orElse(NUMBER);
+    }
+
     /** The unit a key ends in, "boom.cut_mm" or plain "g_per_m"; grams for "g"; empty when it ends in none. */
     public static Optional<Unit> ofKey(String key) {
         int from = key.lastIndexOf('.') + 1;

@@ -221,7 +221,7 @@ public enum Uncertain implements Inexact {
     }
 
     private Unit unit() {
-        return Unit.ofKey(path).orElse(Unit.NUMBER);
+        return Unit.of(path);
     }
 
     private static Corrections model(Scenario scenario) {

@@ -18,7 +18,7 @@ class ResultQuantitiesTest {
     @Test
     void unitsAreThoseOfTheKeys() {
         assertThat(ResultQuantities.ALL).allSatisfy(quantity -> {
-            Unit ofKey = Unit.ofKey(quantity.key()).orElse(Unit.NUMBER);
+            Unit ofKey = Unit.of(quantity.key());
             boolean load = quantity.unit() == Unit.LOAD && ofKey == Unit.GRAM;
             assertThat(load || ofKey == quantity.unit()).as(quantity.key()).isTrue();
         });

@@ -169,7 +169,7 @@ public final class CalibrateAnswer {
         Fields held = answer.results().section("held");
         String words = FlightModel.HELD.stream()
                 .map(one -> {
-                    Unit unit = Unit.ofKey(one.key()).orElse(Unit.NUMBER);
+                    Unit unit = Unit.of(one.key());
                     double half = unit.differenceFromSi(uncertainties.halfWidth(one));
                     held.put(one.key(), half, 1);
                     return one.words() + " (" + Numbers.shortest(half, 1) + " " + unit.words() + ")";

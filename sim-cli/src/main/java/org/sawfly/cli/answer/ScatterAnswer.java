@@ -147,7 +147,7 @@ public final class ScatterAnswer {
         }
         Fields scatter = results.section("throw_scatter");
         for (Scattered one : Scattered.values()) {
-            Unit unit = Unit.ofKey(one.key()).orElse(Unit.NUMBER);
+            Unit unit = Unit.of(one.key());
             scatter.put(one.key(), unit.fromSi(now.deviation(one)), 1);
         }
         if (!words.isEmpty()) {
@@ -235,7 +235,7 @@ public final class ScatterAnswer {
         for (int i = 0; i < now.count(); i++) {
             List<Object> cells = new ArrayList<>(List.of((double) (i + 1)));
             for (Scattered one : Scattered.values()) {
-                cells.add(Unit.ofKey(one.key()).orElse(Unit.NUMBER).fromSi(now.off(i, one)));
+                cells.add(Unit.of(one.key()).fromSi(now.off(i, one)));
             }
             cells.add(now.height(i));
             if (then != null) {
