@@ -129,11 +129,6 @@ final class ElementFlow {
         return v * downY;
     }
 
-    /** Place of V_3 on the tables' speed axis. */
-    double speedPlace() {
-        return speedPlace;
-    }
-
     /** Angle of the flow at the three-quarter chord [rad]. */
     double angleOfFlow() {
         return angleOfFlow;

@@ -1,6 +1,5 @@
 package org.sawfly.aero;
 
-import org.sawfly.air.Atmosphere;
 import org.sawfly.air.Standard;
 import org.sawfly.glider.Fin;
 import org.sawfly.glider.Glider;
@@ -279,10 +278,5 @@ public final class TailVolumeModel implements AeroModel {
     /** Slope of the pod's nose-up moment with the angle of attack over dynamic pressure, 2 (k2 - k1) volume [m3/rad]. */
     public double podMoment() {
         return parts.bodies().munkMoment();
-    }
-
-    /** Drag area of pod, boom and peg in straight flight at a speed [m2]. */
-    public double bodyDragArea(double speed) {
-        return parts.bodies().dragArea(speed, Atmosphere.STANDARD.kinematicViscosity(0));
     }
 }

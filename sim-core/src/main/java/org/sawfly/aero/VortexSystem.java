@@ -116,11 +116,6 @@ final class VortexSystem {
         return wd[i * count + j];
     }
 
-    /** The section's own share 2/(a0 c) of strip i [1/m]. */
-    double sectionShare(int i) {
-        return sectionShare[i];
-    }
-
     /**
      * Circulations in attached flow: {@code (diag(2/(a0 c)) - W) Gamma = b}, {@code b_i = V_i (alpha_i - alpha0_i)}.
      *

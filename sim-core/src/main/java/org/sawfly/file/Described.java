@@ -11,7 +11,6 @@ final class Described {
     enum Kind {
         NUMBER,
         TEXT,
-        TRUTH,
         CHOICE,
         MAP,
         NAMED_MAPS,

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -43,7 +42,6 @@ final class Documents {
 
     private final Problems problems;
     private final Map<Path, Document> read = new HashMap<>();
-    private final Set<Path> open = new HashSet<>();
 
     Documents(Problems problems) {
         this.problems = problems;
@@ -82,19 +80,6 @@ final class Documents {
             problems.add(place, keyPath, "\"" + Ascii.printable(name) + "\" is no name of a file", "");
             return null;
         }
-    }
-
-    /** Enters a file while those it names are read; false, with a problem, when it is among those being read. */
-    boolean enter(Document document, Place place, String keyPath) {
-        if (open.add(document.path().toAbsolutePath().normalize())) {
-            return true;
-        }
-        problems.add(place, keyPath, "goes round in a circle: " + document.path() + " is being read already", "");
-        return false;
-    }
-
-    void leave(Document document) {
-        open.remove(document.path().toAbsolutePath().normalize());
     }
 
     /** What was meant by a file of another kind on a command line. */

@@ -146,12 +146,6 @@ final class In {
         return Texts.of(this, key, take(key));
     }
 
-    /** Yes or no. */
-    boolean truth(String key, boolean otherwise, String words) {
-        describe(key, Described.Kind.TRUTH, false, words, Unit.NUMBER, null, Boolean.toString(otherwise), List.of());
-        return Texts.truth(this, key, take(key), otherwise);
-    }
-
     /** One of several words; the fallback, which may be null, when left out. */
     <E extends Enum<E>> E choice(String key, List<E> offered, E otherwise, String words) {
         List<String> named = Texts.words(offered);
@@ -362,6 +356,6 @@ final class In {
     }
 
     private static Unit unit(String key) {
-        return Unit.ofKey(key).orElse(Unit.NUMBER);
+        return Unit.of(key);
     }
 }

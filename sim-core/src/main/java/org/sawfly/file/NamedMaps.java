@@ -4,7 +4,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.BiFunction;
-import org.sawfly.quantity.Unit;
 
 /** Maps whose keys are names the user chose: parts, holes, versions. */
 final class NamedMaps {
@@ -46,10 +45,5 @@ final class NamedMaps {
         } else {
             problems.add(value.place(), path, "keys with values are needed here, not " + value.words());
         }
-    }
-
-    /** The unit a path's last key ends in, or NUMBER. */
-    static Unit unit(String path) {
-        return Unit.ofKey(path).orElse(Unit.NUMBER);
     }
 }

@@ -19,7 +19,7 @@ public final class SchemaWriter {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
     /** The three kinds of file. */
-    public enum FileKind {
+    public enum Kind {
         GLIDER("a glider", in -> new GliderReader(new TableFiles(), (glider, corrections, camber) -> 0).read(in)),
         LAUNCH("a way of launching", LaunchReader::read),
         STUDY("a study: something varied, or versions compared", StudyFile::keys);
@@ -27,7 +27,7 @@ public final class SchemaWriter {
         private final String words;
         private final Function<In, ?> reader;
 
-        FileKind(String words, Function<In, ?> reader) {
+        Kind(String words, Function<In, ?> reader) {
             this.words = words;
             this.reader = reader;
         }
@@ -45,7 +45,7 @@ public final class SchemaWriter {
     private SchemaWriter() {}
 
     /** The schema of a kind of file as JSON text. */
-    public static String schema(FileKind kind) {
+    public static String schema(Kind kind) {
         ObjectNode schema = NODES.objectNode();
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.put("title", "sawfly: " + kind.words);
@@ -56,7 +56,7 @@ public final class SchemaWriter {
     }
 
     /** All key paths of a kind of file, names in capitals where the user chooses them. */
-    public static List<String> paths(FileKind kind) {
+    public static List<String> paths(Kind kind) {
         TreeSet<String> paths = new TreeSet<>();
         paths("", kind.described(), paths);
         return List.copyOf(paths);
@@ -65,7 +65,7 @@ public final class SchemaWriter {
     /** A page that lists all keys of all kinds of file, as Markdown. */
     public static String reference() {
         StringBuilder page = new StringBuilder("# Keys of the files\n\nWritten from the readers themselves.\n");
-        for (FileKind kind : FileKind.values()) {
+        for (Kind kind : Kind.values()) {
             page.append("\n## ")
                     .append(Texts.word(kind))
                     .append(": ")
@@ -110,7 +110,6 @@ public final class SchemaWriter {
                 schema.putArray("examples").add(Double.parseDouble(key.example()));
             }
             case TEXT -> schema.put("type", "string");
-            case TRUTH -> schema.put("type", "boolean");
             case CHOICE -> key.choices().forEach(schema.putArray("enum")::add);
             case MAP -> object(schema, key.inner());
             case NAMED_MAPS -> {
@@ -181,7 +180,6 @@ public final class SchemaWriter {
             case NUMBER -> needed + key.bounds().words(key.unit()).replace("must be ", "");
             case CHOICE, LIST_OF_TEXTS -> needed + String.join(", ", key.choices());
             case TEXT -> needed + "text";
-            case TRUTH -> needed + "true, false";
             case RANGES, ANYTHING, MAP, NAMED_MAPS, LIST_OF_MAPS -> needed + "keys with values";
         };
     }

@@ -44,8 +44,7 @@ public record StudyFile(
 
     private static StudyFile of(Documents.Document document, Documents documents, Reading reading) {
         StudyFile study = null;
-        if (document != null
-                && documents.enter(document, Place.whole(document.path().toString()), "")) {
+        if (document != null) {
             study = In.read(document.tree(), reading, in -> read(in, documents, document));
         }
         reading.problems().throwIfAny();

@@ -3,7 +3,7 @@ package org.sawfly.file;
 import java.util.List;
 import java.util.Locale;
 
-/** Turns written words into texts, choices and yes or no, or says what is wrong with them. */
+/** Turns written words into texts and choices, or says what is wrong with them. */
 final class Texts {
     private static final int LONGEST = 200;
 
@@ -33,23 +33,6 @@ final class Texts {
             return null;
         }
         return text;
-    }
-
-    static boolean truth(In in, String key, Node node, boolean otherwise) {
-        if (node == null) {
-            return otherwise;
-        }
-        if (node instanceof Node.Scalar scalar) {
-            String text = scalar.text().toLowerCase(Locale.ROOT);
-            if (scalar.kind() == Node.Kind.TRUTH) {
-                return text.equals("true");
-            }
-            if (scalar.kind() == Node.Kind.TEXT && (text.equals("yes") || text.equals("no"))) {
-                return text.equals("yes");
-            }
-        }
-        in.problem(key, "true or false is needed here, not " + node.words(), "");
-        return otherwise;
     }
 
     /** The choice written; null when left out or after a problem. */

@@ -1,7 +1,6 @@
 package org.sawfly.file;
 
 import java.util.List;
-import org.sawfly.quantity.Unit;
 import org.sawfly.study.Axis;
 import org.sawfly.study.Vary;
 
@@ -48,10 +47,5 @@ public record Varied(String path, List<Double> values, String words) {
     /** The same for a study. */
     public Axis axis() {
         return new Axis(path, values);
-    }
-
-    /** Unit of the values. */
-    public Unit unit() {
-        return Unit.ofKey(path).orElse(Unit.NUMBER);
     }
 }

@@ -17,11 +17,6 @@ public record Flying(Axes axes, ModelChoice model, Steering steering, PushRule p
         return new Flying(axes, ModelChoice.TAIL_VOLUME, Steering.FULL, PushRule.SAME);
     }
 
-    /** The same with all controls in the pilot's hands. */
-    public Flying steered() {
-        return new Flying(axes, model, Steering.FULL, push);
-    }
-
     /** The same by another model. */
     public Flying by(ModelChoice other) {
         return new Flying(axes, other, steering, push);

@@ -73,11 +73,6 @@ public record Planform(List<Station> stations) {
         return meanChordBack() + 0.25 * meanChord();
     }
 
-    /** Radius of the area about the root, {@code sqrt(int c y^2 dy/S)} [m]: where a half wing turns as a whole. */
-    public double radiusOfArea() {
-        return Math.sqrt(integral((y, c, b) -> c * y * y) / area());
-    }
-
     /** Chord at a distance from the root [m]; beyond the tip that of the tip. */
     public double chordAt(double out) {
         return between(out, true);

@@ -9,9 +9,6 @@ public final class TailClearance {
     /** Full throw of elevator and rudder where nothing else is said [rad], 25 degrees; common practice, no source. */
     public static final double FULL_THROW = 0.4363;
 
-    /** Less room than this deserves a caution [m]; common practice, no source. */
-    public static final double LEAST_ROOM = 0.003;
-
     /** An all-moving surface turns about this part of its chord. */
     private static final double ALL_MOVING_AXIS = 0.25;
 

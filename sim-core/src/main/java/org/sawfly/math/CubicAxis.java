@@ -115,11 +115,6 @@ public final class CubicAxis {
         return knots[i];
     }
 
-    /** Whether both axes have the same knots, ends and period. */
-    public boolean sameAs(CubicAxis other) {
-        return period == other.period && flat == other.flat && Arrays.equals(knots, other.knots);
-    }
-
     /** The place brought into the period of a closed axis; unchanged on an open one. */
     public double wrap(double x) {
         if (period > 0 && !(x >= knots[0] && x < knots[cells])) {

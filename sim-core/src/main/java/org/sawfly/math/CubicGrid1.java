@@ -23,10 +23,6 @@ public final class CubicGrid1 {
         this.values = values.clone();
     }
 
-    public CubicAxis axis() {
-        return axis;
-    }
-
     /** Value of the first channel at x. */
     public double value(double x) {
         return channel(x, 0);
@@ -52,13 +48,6 @@ public final class CubicGrid1 {
         int n3 = axis.node(i, 3) * channels;
         for (int c = 0; c < channels; c++) {
             out[c] = w0 * values[n0 + c] + w1 * values[n1 + c] + w2 * values[n2 + c] + w3 * values[n3 + c];
-        }
-    }
-
-    /** Derivatives of all channels with x. */
-    public void slopes(double x, double[] out) {
-        for (int c = 0; c < channels; c++) {
-            out[c] = channelSlope(x, c);
         }
     }
 

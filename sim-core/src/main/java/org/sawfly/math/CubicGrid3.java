@@ -52,10 +52,6 @@ public final class CubicGrid3 {
         return third;
     }
 
-    public int channels() {
-        return channels;
-    }
-
     /** A copy of the values, laid out as in the constructor. */
     public double[] values() {
         return values.clone();

@@ -21,22 +21,15 @@ public final class IntegrationException extends RuntimeException {
     }
 
     private final Reason reason;
-    private final double time;
 
     /** Made for a reason at a time [s]. */
     public IntegrationException(Reason reason, double time) {
         super(reason.words + ", at " + time + " s");
         this.reason = reason;
-        this.time = time;
     }
 
     /** Why. */
     public Reason reason() {
         return reason;
-    }
-
-    /** When [s]. */
-    public double time() {
-        return time;
     }
 }

@@ -1,6 +1,7 @@
 package org.sawfly.stability;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.sawfly.quantity.Quantity;
 import org.sawfly.quantity.Unit;
 
@@ -88,8 +89,7 @@ public final class DerivativeQuantities {
 
     private DerivativeQuantities() {}
 
-    private static Quantity<Derivatives> of(
-            String key, String words, java.util.function.ToDoubleFunction<Derivatives> getter) {
+    private static Quantity<Derivatives> of(String key, String words, ToDoubleFunction<Derivatives> getter) {
         return new Quantity<>(key, words, Unit.NUMBER, 4, getter);
     }
 }

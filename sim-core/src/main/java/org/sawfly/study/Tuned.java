@@ -1,5 +1,6 @@
 package org.sawfly.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.sawfly.quantity.Band;
 
@@ -35,7 +36,7 @@ public record Tuned(List<Tuned.Of> settings, double value, List<Limit> held, int
 
     /** What to say before any best value; empty when the optimum is free. */
     public List<String> warnings() {
-        List<String> warnings = new java.util.ArrayList<>();
+        List<String> warnings = new ArrayList<>();
         for (Of one : settings) {
             if (one.leans()) {
                 warnings.add(one.knob().words() + " leans on its " + (one.leansLow() ? "lower" : "upper")

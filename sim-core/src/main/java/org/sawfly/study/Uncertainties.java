@@ -38,11 +38,4 @@ public record Uncertainties(Map<Uncertain, Double> halfWidths) {
     public double deviation(Uncertain of) {
         return halfWidth(of) / Draws.NINE_IN_TEN;
     }
-
-    /** These with others in place of some. */
-    public Uncertainties with(Map<Uncertain, Double> others) {
-        Map<Uncertain, Double> all = new EnumMap<>(halfWidths);
-        all.putAll(others);
-        return new Uncertainties(all);
-    }
 }

@@ -62,16 +62,6 @@ class DocumentsTest {
     }
 
     @Test
-    void seesACircle() {
-        Documents.Document plover = documents.any(folder.resolve("plover.yaml"));
-        assertThat(documents.enter(plover, Place.whole("a"), "")).isTrue();
-        assertThat(documents.enter(plover, new Place("b.yaml", 2, 3), "glider")).isFalse();
-        assertThat(problems.all().get(0).toString()).startsWith("b.yaml:2:3: glider: goes round in a circle");
-        documents.leave(plover);
-        assertThat(documents.enter(plover, Place.whole("a"), "")).isTrue();
-    }
-
-    @Test
     void resolvesRelativeToTheReferringFile() {
         assertThat(documents.resolved(folder.resolve("sub/study.yaml"), "../plover.yaml", Place.whole("x"), ""))
                 .isEqualTo(folder.resolve("plover.yaml"));

@@ -167,7 +167,6 @@ class InTest {
                   chord_mm: -5
                   sweep: 3
                 side: middle
-                on: maybe
                 hole: [1, 2]
                 list: {a: 1}
                 """;
@@ -179,11 +178,10 @@ class InTest {
             in.map("tailplane", "tail", t -> t.number("area_dm2", above(0, 5), 1, "area"));
             in.map("wing", "wing", w -> w.number("chord_mm", above(0, 5), 1, "chord"));
             in.choice("side", List.of(Thread.State.values()), Thread.State.NEW, "side");
-            in.truth("on", true, "on");
             in.map("hole", "hole", h -> 0);
             return in.list("list", "list", l -> 0);
         });
-        assertThat(reading.problems().all()).hasSize(12);
+        assertThat(reading.problems().all()).hasSize(11);
         assertThat(reading.problems().all()).isSortedAccordingTo((a, b) -> a.compareTo(b));
     }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.sawfly.file.SchemaWriter.FileKind;
+import org.sawfly.file.SchemaWriter.Kind;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -20,8 +20,8 @@ class SchemaWriterTest {
     private static final Path SCHEMAS = Path.of("../shared/schema");
 
     @ParameterizedTest
-    @EnumSource(FileKind.class)
-    void schemaIsWhatTheReadersAsk(FileKind kind) throws IOException {
+    @EnumSource(Kind.class)
+    void schemaIsWhatTheReadersAsk(Kind kind) throws IOException {
         same(SCHEMAS.resolve(kind.fileName()), SchemaWriter.schema(kind));
     }
 
@@ -32,10 +32,10 @@ class SchemaWriterTest {
 
     @Test
     void listsPaths() {
-        assertThat(SchemaWriter.paths(FileKind.GLIDER))
+        assertThat(SchemaWriter.paths(Kind.GLIDER))
                 .contains("ready_to_fly.cg_mm", "parts.NAME.mass_g", "wing.stations[].chord_mm", "correction.drag_pct");
-        assertThat(SchemaWriter.paths(FileKind.LAUNCH)).contains("thrower.usual_height_m", "air.wind_mps");
-        assertThat(SchemaWriter.paths(FileKind.STUDY)).contains("vary", "cut.joint_g", "versions.NAME.rebalance.keep");
+        assertThat(SchemaWriter.paths(Kind.LAUNCH)).contains("thrower.usual_height_m", "air.wind_mps");
+        assertThat(SchemaWriter.paths(Kind.STUDY)).contains("vary", "cut.joint_g", "versions.NAME.rebalance.keep");
     }
 
     static Stream<Path> scenarios() throws IOException {
@@ -51,7 +51,7 @@ class SchemaWriterTest {
         Problems problems = new Problems();
         Documents.Document document = new Documents(problems).any(file);
         JsonNode schema = JsonMapper.shared()
-                .readTree(SchemaWriter.schema(FileKind.valueOf(document.kind().name())));
+                .readTree(SchemaWriter.schema(Kind.valueOf(document.kind().name())));
         check(document.tree(), schema, "");
         assertThat(problems.all()).isEmpty();
     }

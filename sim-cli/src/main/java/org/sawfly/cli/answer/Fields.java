@@ -117,11 +117,6 @@ public final class Fields {
         throw new IllegalStateException("\"" + key + "\" is no list: it holds " + there);
     }
 
-    /** Whether nothing has been put. */
-    public boolean isEmpty() {
-        return entries.isEmpty();
-    }
-
     /** The entries in their order: Double, String, Boolean, List or Fields. */
     Map<String, Object> entries() {
         return Collections.unmodifiableMap(entries);

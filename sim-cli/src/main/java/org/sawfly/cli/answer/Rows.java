@@ -47,11 +47,6 @@ public final class Rows {
         return this;
     }
 
-    /** The keys. */
-    public List<String> keys() {
-        return keys;
-    }
-
     /** The whole table with its header. */
     public String csv() {
         StringBuilder text = new StringBuilder(header());

@@ -67,16 +67,6 @@ public final class Root implements Runnable {
     }
 
     /**
-     * The command line with every command of the program.
-     *
-     * @param streams where the commands read and write
-     * @return a fresh command line
-     */
-    public static CommandLine commandLine(Streams streams) {
-        return with(COMMANDS.values(), streams);
-    }
-
-    /**
      * The command line for a first word: where that is the name of a command no other is made, which spares half of the
      * start.
      *

@@ -166,9 +166,7 @@ final class VaryCommand implements Callable<Integer> {
             throw new CommandException(
                     Exit.WRONG_USE, question.varied().get(0).path() + " is varied twice; name two quantities");
         }
-        List<Axis> axes = question.varied().stream()
-                .map(one -> new Axis(one.path(), one.values()))
-                .toList();
+        List<Axis> axes = question.varied().stream().map(Varied::axis).toList();
         long count = Vary.count(axes);
         if (count > Vary.MOST_ROWS) {
             throw new CommandException(
