@@ -6,7 +6,7 @@ import org.sawfly.math.Vec3;
  * What was not built squarely, as small angles; none by default. The masses stay where they are: a CG off its place is a
  * part off its place.
  *
- * <p>In the five-element model a tilted tail keeps its coefficients and leans its lift, a skewed fin and a twisted wing meet
+ * <p>In the fast model a tilted tail keeps its coefficients and leans its lift, a skewed fin and a twisted wing meet
  * the air at another angle, a skewed boom carries its tails beside the plane of symmetry, and a skewed tailplane
  * does nothing: its lift is that of one point and does not lean (what is left is second order, skew times sweep times lift).
  *

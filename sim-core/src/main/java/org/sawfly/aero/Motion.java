@@ -35,7 +35,7 @@ public final class Motion {
     public boolean boomSwings;
     /** Slope of the boom at the tailplane, up positive [rad], and its rate [rad/s]. */
     public double boomUp, boomUpRate;
-    /** The same at the fin, to the right positive. */
+    /** The same at the fin, to the right positive [rad], and its rate [rad/s]. */
     public double boomRight, boomRightRate;
     /** State of the lagged downwash at the tailplane, velocity, down positive [m/s]. */
     public double downwashLag;

@@ -64,7 +64,7 @@ public final class Surface {
         return mirrored;
     }
 
-    /** Smallest and largest s [m]. */
+    /** Smallest s [m]. */
     public double from() {
         return mirrored ? -to() : 0;
     }

@@ -7,8 +7,9 @@ import org.sawfly.math.Inertia;
  * The whole glider swung on two strings of equal length, turning to and fro about the upright axis through its CG.
  *
  * <p>Turned by t the strings lean by {@code b t/L} and pull back with {@code m g b (b t/L)}, so that
- * {@code I = m g b^2 T^2/(4 pi^2 L)} for small swings (Jardin and Mueller, Optimized Measurements of UAV Mass Moment of
- * Inertia with a Bifilar Pendulum, AIAA 2007-6822). The air that the wing carries along swings with it and is taken off.
+ * {@code I = m g b^2 T^2/(4 pi^2 L)} for small swings, b half the distance, L the length, T the period (Jardin and
+ * Mueller, Optimized Measurements of UAV Mass Moment of Inertia with a Bifilar Pendulum, AIAA 2007-6822). The air that the
+ * wing carries along swings with it and is taken off.
  *
  * @param axis body axis that hung upright
  * @param mass of what was swung [kg]

@@ -15,8 +15,8 @@ import org.sawfly.math.Vec3;
  *
  * <p>Found by inverse iteration (Stodola's method; Timoshenko, Young and Weaver, Vibration Problems in Engineering, 4th ed.
  * 1974): a shape is taken, loaded with its own inertia {@code m w}, bent by it as a cantilever held where it leaves the
- * pod, and so on until it repeats itself; then {@code omega^2 = (w, M w)/(w, M y)}, Rayleigh's quotient, y the bent shape. Rotary inertia of
- * tails counts. Tails behind the boom's end go on stiff.
+ * pod, and so on until it repeats itself; then {@code omega^2 = (w, M w)/(w, M y)}, Rayleigh's quotient, y the bent shape.
+ * Rotary inertia of tails counts. Tails behind the boom's end go on stiff.
  *
  * <p>In flight the rest of the glider is not held: it moves and turns by so much that momentum and angular momentum stay
  * nought, {@code w = h + phi (x - x_0) + y}. This is the quicker swing, because the rest gives way.

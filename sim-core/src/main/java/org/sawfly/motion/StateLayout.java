@@ -22,7 +22,7 @@ public final class StateLayout {
     public static final int ELEVATOR = 14, CAMBER = 15, AILERON = 16, RUDDER = 17;
     /** Slope of the swinging boom at the tailplane, up positive [rad], and its rate [rad/s]. */
     public static final int BOOM_UP = 18, BOOM_UP_RATE = 19;
-    /** The same at the fin, to the right positive. */
+    /** The same at the fin, to the right positive [rad], and its rate [rad/s]. */
     public static final int BOOM_RIGHT = 20, BOOM_RIGHT_RATE = 21;
     /** First of {@link Loss#COUNT}: energy lost by {@link Loss#ordinal()} since the start [J]. */
     public static final int LOSSES = 22;

@@ -3,8 +3,8 @@ package org.sawfly.section;
 /**
  * Thin-aerofoil theory of a hinged flap without a gap (Glauert, "Theoretical Relationships for an Aerofoil with a Hinged
  * Flap", R&amp;M 1095, 1927). The hinge h lies at {@code cos h = 2 E - 1}, E flap chord over chord;
- * {@code tau = 1 - (h - sin h)/pi}, {@code dcm/ddelta = -sin(h)(1 - cos h)/2}. Deflection [rad] trailing edge down positive, moments nose up positive,
- * hinge moments trailing edge down positive, referred to flap chord squared.
+ * {@code tau = 1 - (h - sin h)/pi}, {@code dcm/ddelta = -sin(h)(1 - cos h)/2}. Deflection [rad] trailing edge down
+ * positive, moments nose up positive, hinge moments trailing edge down positive, referred to flap chord squared.
  *
  * @param effectiveness tau, change of zero-lift angle for a unit of deflection, sign reversed [1]
  * @param liftSlope dcl/ddelta [1/rad]

@@ -15,8 +15,8 @@ import org.sawfly.glider.MassProperties;
  *
  * <p>At the glide the boom counts as rigid. At launch speed, and at its lift coefficient and Reynolds numbers, it bends: with
  * the air load alone, as a change of trim with speed shows it ("tuck"), the tailplane's slope is worth
- * {@code eta = 1/(1 + q S_t a_t theta_F)} of itself. (In a pull-up the
- * boom's own inertia gives back more than that; see {@link org.sawfly.aero.BoomFlex}.)
+ * {@code eta = 1/(1 + q S_t a_t theta_F)} of itself. (In a pull-up the boom's own inertia gives back more than that; see
+ * {@link org.sawfly.aero.BoomFlex}.)
  *
  * @param cg balance point behind the root leading edge [m]
  * @param neutralPoint at the usual lift and speed, rigid boom, behind the root leading edge [m]

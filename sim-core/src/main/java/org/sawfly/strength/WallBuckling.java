@@ -13,7 +13,8 @@ import org.sawfly.glider.TubeSection;
  * <pre>  M = (2 sqrt(2)/9) pi r t^2 sqrt(E_L E_t/(1 - nu_Lt nu_tL))</pre>
  *
  * With one modulus this is Brazier's (On the flexure of thin cylindrical shells and other thin sections, Proc. Royal
- * Society A 116, 1927; from memory, derived anew). What decides is the geometric mean of both moduli, so fibre along the tube alone helps little.
+ * Society A 116, 1927; from memory, derived anew). What decides is the geometric mean of both moduli, so fibre along the
+ * tube alone helps little.
  */
 public final class WallBuckling {
     private WallBuckling() {}

@@ -3,6 +3,7 @@ package org.sawfly.cli.answer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.sawfly.flight.Ended;
 import org.sawfly.quantity.Band;
 import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Quantity;
@@ -23,7 +24,7 @@ public record VaryRow(List<Double> values, String ended, boolean flew, double[] 
     /** What prints as more than nothing [m]. */
     private static final double CLEAR = 0.05;
 
-    private static final String SETTLED = org.sawfly.flight.Ended.SETTLED.words();
+    private static final String SETTLED = Ended.SETTLED.words();
 
     /** Of a row that was just worked out, with how sure its differences from today are; null for no ranges. */
     public static VaryRow of(Vary.Row row, HowSure sure) {

@@ -35,7 +35,7 @@ public final class Root implements Runnable {
     /** The command that a glider file without a command stands for. */
     public static final String CARD = "card";
 
-    private static final List<String> EVERYDAY = List.of("new", "check", "compare", "vary", "report");
+    private static final List<String> EVERYDAY = List.of("check", "compare", "vary");
 
     @Spec
     private CommandSpec spec;

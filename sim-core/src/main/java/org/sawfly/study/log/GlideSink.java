@@ -7,9 +7,9 @@ import org.sawfly.study.statistics.Sample;
 import org.sawfly.study.statistics.StudentT;
 
 /**
- * Sink rate from the glide after a launch, without its last ten seconds, which are the landing. It is cut into pieces of ten seconds with a straight line through each;
- * the mean of their slopes counts, and how they differ from one another says how still the air was. It need not have been:
- * air that rises evenly does not show.
+ * Sink rate from the glide after a launch, without its last ten seconds, which are the landing. It is cut into pieces of
+ * ten seconds with a straight line through each; the mean of their slopes counts, and how they differ from one another
+ * says how still the air was. It need not have been: air that rises evenly does not show.
  *
  * @param sink [m/s]; NaN when the glide is too short
  * @param likely range 9 times in 10 if the air as a whole stood still
