@@ -33,7 +33,7 @@ import org.sawfly.math.Vec3;
  * <p>Left out besides: twist of the wing under load, ground effect, the growth of circulation in time. Immutable, shared between
  * threads.
  */
-public final class StripModel implements AeroModel {
+final class StripModel implements AeroModel {
     static final double STANDARD_VISCOSITY = Atmosphere.STANDARD.kinematicViscosity(0);
     /** Radius of the core of legs that pass another surface, over the wing's mean chord [1]. */
     static final double CORE_SHARE = 0.15;
@@ -75,7 +75,7 @@ public final class StripModel implements AeroModel {
     }
 
     /** The model of a glider. Strips of a wing that {@code models} has met before are taken from there. */
-    public static StripModel of(Glider glider, MassProperties mass, Corrections corrections, Models models) {
+    static StripModel of(Glider glider, MassProperties mass, Corrections corrections, Models models) {
         return of(glider, mass, corrections, models, StripCounts.USUAL);
     }
 

@@ -15,7 +15,7 @@ import org.sawfly.math.Vec3;
  * grows to the right, to the RIGHT on a fin whose s grows downwards. Lift, twist and angle of attack are positive towards
  * n; a flap is positive with its trailing edge away from n.
  */
-public final class Surface {
+final class Surface {
     /**
      * A rib: its leading edge in build axes [m], chord [m], twist, nose towards n positive [rad].
      *
@@ -23,7 +23,7 @@ public final class Surface {
      * @param chord [m]
      * @param twist [rad]
      */
-    public record Rib(Vec3 leadingEdge, double chord, double twist) {}
+    record Rib(Vec3 leadingEdge, double chord, double twist) {}
 
     private final boolean mirrored;
     private final List<Rib> ribs;
@@ -47,7 +47,7 @@ public final class Surface {
     }
 
     /** Two halves alike: ribs of the RIGHT half from the plane of symmetry (y = 0) outwards. */
-    public static Surface mirrored(List<Rib> rightHalf) {
+    static Surface mirrored(List<Rib> rightHalf) {
         if (rightHalf.get(0).leadingEdge().y() != 0) {
             throw new IllegalArgumentException("the first rib of a mirrored surface lies at y = 0");
         }
@@ -55,42 +55,42 @@ public final class Surface {
     }
 
     /** One line of ribs, such as a fin from its top to its foot. */
-    public static Surface single(List<Rib> ribs) {
+    static Surface single(List<Rib> ribs) {
         return new Surface(ribs, false);
     }
 
     /** Whether there is a left half, the mirror image of the right one. */
-    public boolean isMirrored() {
+    boolean isMirrored() {
         return mirrored;
     }
 
     /** Smallest s [m]. */
-    public double from() {
+    double from() {
         return mirrored ? -to() : 0;
     }
 
     /** Largest s [m]. */
-    public double to() {
+    double to() {
         return places[places.length - 1];
     }
 
     /** Length along the surface from tip to tip [m]. */
-    public double span() {
+    double span() {
         return to() - from();
     }
 
     /** Number of ribs given. */
-    public int ribCount() {
+    int ribCount() {
         return places.length;
     }
 
     /** s of the i-th rib given [m]. */
-    public double place(int i) {
+    double place(int i) {
         return places[i];
     }
 
     /** The rib at s, straight between the given ones [m]. */
-    public Rib at(double s) {
+    Rib at(double s) {
         double out = mirrored ? Math.abs(s) : s;
         int i = 0;
         while (i < places.length - 2 && out > places[i + 1]) {
@@ -105,32 +105,32 @@ public final class Surface {
     }
 
     /** Area of the unrolled surface, both halves [m2]. */
-    public double area() {
+    double area() {
         return integral(s -> 1);
     }
 
     /** Mean aerodynamic chord: integral of c^2 ds over the area [m]. */
-    public double meanChord() {
+    double meanChord() {
         return integral(s -> at(s).chord()) / area();
     }
 
     /** Leading edge of the mean aerodynamic chord: integral of c x ds over the area, build axes [m]. */
-    public double meanChordX() {
+    double meanChordX() {
         return integral(s -> at(s).leadingEdge().x()) / area();
     }
 
     /** Height of the area's middle: integral of c z ds over the area, build axes, down positive [m]. */
-    public double meanZ() {
+    double meanZ() {
         return integral(s -> at(s).leadingEdge().z()) / area();
     }
 
     /** Place of the mean aerodynamic chord on one half: integral of c s ds over the half's area [m]. */
-    public double meanChordPlace() {
+    double meanChordPlace() {
         return integral(s -> s) / area();
     }
 
     /** Radius of the area about s = 0: square root of the integral of c s^2 ds over the area [m]. */
-    public double areaRadius() {
+    double areaRadius() {
         return Math.sqrt(integral(s -> s * s) / area());
     }
 

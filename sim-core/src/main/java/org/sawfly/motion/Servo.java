@@ -5,16 +5,16 @@ package org.sawfly.motion;
  * for over the greatest, the speed is x / (1 + x^4)^(1/4) of the greatest: the lag itself up to half of it, smooth
  * everywhere. Time and speed: common practice, no source.
  */
-public final class Servo {
+final class Servo {
     /** Time constant of the lag [s]. */
-    public static final double TIME_CONSTANT = 0.040;
+    static final double TIME_CONSTANT = 0.040;
     /** Greatest speed, 200 degrees a second [rad/s]. */
-    public static final double GREATEST_SPEED = 200.0 / 360.0 * 2 * Math.PI;
+    static final double GREATEST_SPEED = 200.0 / 360.0 * 2 * Math.PI;
 
     private Servo() {}
 
     /** Speed of a servo [rad/s] at a position on its way to a command [rad]. */
-    public static double speed(double position, double command) {
+    static double speed(double position, double command) {
         double asked = (command - position) / TIME_CONSTANT;
         double x = asked / GREATEST_SPEED;
         double square = x * x;

@@ -4,16 +4,16 @@ package org.sawfly.section;
  * Friction of one side of a smooth flat plate without pressure gradient, referred to its area; Reynolds number on its
  * length.
  */
-public final class FlatPlateFriction {
+final class FlatPlateFriction {
     private FlatPlateFriction() {}
 
     /** Laminar: Blasius, "Grenzschichten in Fluessigkeiten mit kleiner Reibung", 1908. */
-    public static double laminar(double reynolds) {
+    static double laminar(double reynolds) {
         return 1.328 / Math.sqrt(reynolds);
     }
 
     /** Turbulent from the leading edge on: Schlichting, "Boundary-Layer Theory", chapter XXI, Prandtl-Schlichting. */
-    public static double turbulent(double reynolds) {
+    static double turbulent(double reynolds) {
         return 0.455 / Math.pow(Math.log10(reynolds), 2.58);
     }
 
@@ -23,7 +23,7 @@ public final class FlatPlateFriction {
      *
      * @param transition place of the transition over the length [1], 0 to 1
      */
-    public static double mixed(double reynolds, double transition) {
+    static double mixed(double reynolds, double transition) {
         if (transition <= 0) {
             return turbulent(reynolds);
         }

@@ -12,7 +12,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param moment moment coefficient about the quarter chord [1], nose up positive
  * @param idealLift lift coefficient of smooth entry [1]
  */
-public record ThinAerofoil(double zeroLift, double moment, double idealLift) {
+record ThinAerofoil(double zeroLift, double moment, double idealLift) {
     private static final int STEPS = 4000;
 
     /**
@@ -22,7 +22,7 @@ public record ThinAerofoil(double zeroLift, double moment, double idealLift) {
      * @param camber height of the peak over the chord [1]
      * @param place place of the peak over the chord [1], between 0 and 1
      */
-    public static ThinAerofoil twoParabolas(double camber, double place) {
+    static ThinAerofoil twoParabolas(double camber, double place) {
         double k = 1 - 2 * place;
         double peak = Math.acos(k);
         double front = camber / (place * place);
@@ -40,7 +40,7 @@ public record ThinAerofoil(double zeroLift, double moment, double idealLift) {
      *
      * @param slope slope dz/dx [1] at the place x/c between 0 and 1
      */
-    public static ThinAerofoil of(DoubleUnaryOperator slope) {
+    static ThinAerofoil of(DoubleUnaryOperator slope) {
         double[] a = new double[3];
         for (int i = 0; i < STEPS; i++) {
             double theta = Math.PI * (i + 0.5) / STEPS;

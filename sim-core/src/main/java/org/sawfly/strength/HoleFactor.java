@@ -9,11 +9,11 @@ package org.sawfly.strength;
  * (Lekhnitskii, Anisotropic Plates, 1968, chapter on openings.) A sheet that is the same in all directions gives 3 for any
  * material (Kirsch 1898); fibre that runs along the tube only gives 6 or 7. The hole is taken as small against the tube.
  */
-public final class HoleFactor {
+final class HoleFactor {
     private HoleFactor() {}
 
     /** The factor [1] for a pull along the tube. */
-    public static double of(WallMaterial wall) {
+    static double of(WallMaterial wall) {
         double ratio = Math.sqrt(wall.along() / wall.around());
         return 1 + Math.sqrt(2 * (ratio - wall.poisson()) + wall.along() / wall.shear());
     }

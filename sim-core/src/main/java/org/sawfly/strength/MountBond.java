@@ -13,13 +13,13 @@ package org.sawfly.strength;
  * @param shear strength, as a mean over the patch [Pa]
  * @param peel strength when pulled off, likewise [Pa]
  */
-public record MountBond(double length, double width, double shear, double peel) {
+record MountBond(double length, double width, double shear, double peel) {
     /** Mean shear a hand-made joint with epoxy bears [Pa], half of what data sheets state; common practice, no source. */
-    public static final double GLUE_SHEAR = 10e6;
+    static final double GLUE_SHEAR = 10e6;
     /** The same when pulled off [Pa]; common practice, no source. */
-    public static final double GLUE_PEEL = 3e6;
+    static final double GLUE_PEEL = 3e6;
 
-    public MountBond {
+    MountBond {
         if (!(length > 0 && width > 0 && shear > 0 && peel > 0)) {
             throw new IllegalArgumentException("a joint needs length, width and strength above 0, got " + length
                     + " m, " + width + " m, " + shear + " Pa, " + peel + " Pa");
@@ -27,7 +27,7 @@ public record MountBond(double length, double width, double shear, double peel) 
     }
 
     /** Of glue of which nothing is known. */
-    public static MountBond glued(double length, double width) {
+    static MountBond glued(double length, double width) {
         return new MountBond(length, width, GLUE_SHEAR, GLUE_PEEL);
     }
 
@@ -37,7 +37,7 @@ public record MountBond(double length, double width, double shear, double peel) 
      * @param force in the plane of the patch [N]
      * @param moment about the axis through it [N m]
      */
-    public double shearStress(double force, double moment) {
+    double shearStress(double force, double moment) {
         double corner = 0.5 * Math.hypot(length, width);
         double polar = length * width * (length * length + width * width) / 12;
         return Math.abs(force) / (length * width) + Math.abs(moment) * corner / polar;
@@ -49,7 +49,7 @@ public record MountBond(double length, double width, double shear, double peel) 
      * @param force away from the boom, 0 if it presses [N]
      * @param roll moment about the boom [N m]
      */
-    public double peelStress(double force, double roll) {
+    double peelStress(double force, double roll) {
         return Math.max(0, force) / (length * width) + 6 * Math.abs(roll) / (length * width * width);
     }
 }

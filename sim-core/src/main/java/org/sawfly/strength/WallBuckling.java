@@ -16,11 +16,11 @@ import org.sawfly.glider.TubeSection;
  * Society A 116, 1927; from memory, derived anew). What decides is the geometric mean of both moduli, so fibre along the
  * tube alone helps little.
  */
-public final class WallBuckling {
+final class WallBuckling {
     private WallBuckling() {}
 
     /** The moment [N m] that a tube of this wall bears before it goes flat. */
-    public static double moment(TubeSection tube, WallMaterial wall) {
+    static double moment(TubeSection tube, WallMaterial wall) {
         return moment(tube.middleRadius(), tube.wall(), wall);
     }
 
@@ -31,7 +31,7 @@ public final class WallBuckling {
      * @param thickness of the wall [m]
      * @param wall its moduli
      */
-    public static double moment(double radius, double thickness, WallMaterial wall) {
+    static double moment(double radius, double thickness, WallMaterial wall) {
         double modulus = Math.sqrt(wall.along() * wall.around() / (1 - wall.poissonProduct()));
         return 2 * Math.sqrt(2) / 9 * Math.PI * radius * thickness * thickness * modulus;
     }

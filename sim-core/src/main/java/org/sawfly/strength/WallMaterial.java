@@ -12,8 +12,8 @@ import org.sawfly.glider.BoomWall;
  * @param shear shear modulus in the sheet, G [Pa]
  * @param poisson contraction around per stretch along, nu_Lt [1]
  */
-public record WallMaterial(double along, double around, double shear, double poisson) {
-    public WallMaterial {
+record WallMaterial(double along, double around, double shear, double poisson) {
+    WallMaterial {
         positive(along, "the modulus along the tube [Pa]");
         positive(around, "the modulus around the tube [Pa]");
         positive(shear, "the shear modulus [Pa]");
@@ -24,12 +24,12 @@ public record WallMaterial(double along, double around, double shear, double poi
     }
 
     /** The same in all directions: {@code G = E/(2 (1 + nu))}. */
-    public static WallMaterial isotropic(double modulus, double poisson) {
+    static WallMaterial isotropic(double modulus, double poisson) {
         return new WallMaterial(modulus, modulus, modulus / (2 * (1 + poisson)), poisson);
     }
 
     /** The wall of a boom: along it as stiff as the boom's bending shows, else as its wall is described. */
-    public static WallMaterial of(Boom boom) {
+    static WallMaterial of(Boom boom) {
         BoomWall wall = boom.build().wall();
         return new WallMaterial(BoomTube.of(boom).modulus(), wall.around(), wall.shear(), wall.poisson());
     }

@@ -10,7 +10,7 @@ import org.hipparchus.random.SobolSequenceGenerator;
  * integration, SIAM J. Numerical Analysis 13, 1976), so that seeds give different and equally good sets. Each point is
  * known by its index alone; for any thread.
  */
-public final class SobolPoints {
+final class SobolPoints {
     private final SobolSequenceGenerator sequence;
     private final double[] shift;
 
@@ -20,14 +20,14 @@ public final class SobolPoints {
      * @param dimensions of a point
      * @param seed of the move
      */
-    public SobolPoints(int dimensions, long seed) {
+    SobolPoints(int dimensions, long seed) {
         sequence = new SobolSequenceGenerator(dimensions);
         SplittableRandom random = new SplittableRandom(seed);
         shift = random.doubles(dimensions).toArray();
     }
 
     /** A point, each number at least 0 and below 1. */
-    public double[] point(int index) {
+    double[] point(int index) {
         double[] point;
         synchronized (sequence) {
             point = sequence.skipTo(index);

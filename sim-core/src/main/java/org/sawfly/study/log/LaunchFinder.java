@@ -9,7 +9,7 @@ import org.sawfly.study.statistics.Sample;
  * Finds launches in a log: a quiet stretch, then a rise that nothing but a throw makes. The quiet stretch gives the ground:
  * the glider lies or is held there. The last second before the rise is left out: in the spin the sensor's pressure is wrong.
  */
-public final class LaunchFinder {
+final class LaunchFinder {
     /** A throw rises faster than this over about a second [m/s]; thermals do not. */
     private static final double CLIMB = 5;
     /** And to this height at least [m]. */
@@ -32,14 +32,14 @@ public final class LaunchFinder {
     private final HeightLog log;
 
     /** For one log. */
-    public LaunchFinder(HeightLog log) {
+    LaunchFinder(HeightLog log) {
         this.log = log;
         this.times = log.times();
         this.heights = log.heights();
     }
 
     /** All launches, in order. */
-    public List<Launch> find() {
+    List<Launch> find() {
         List<Launch> found = new ArrayList<>();
         int from = 0;
         while (from < times.length - 1) {
