@@ -122,11 +122,6 @@ public final class LaunchLoads {
         public double rollRate(double t, double[] state) {
             return state[StateLayout.P];
         }
-
-        @Override
-        public double rollAcceleration(double t, double[] state) {
-            return 0;
-        }
     }
 
     /** Looks for the moment in every step, as finely as the flight's own extremes are. */

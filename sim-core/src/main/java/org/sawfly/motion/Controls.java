@@ -14,11 +14,18 @@ public interface Controls {
      */
     void command(double t, double[] state, Motion motion, double[] commands);
 
-    /** Roll rate prescribed with {@link Axes#PITCH_YAW} [rad/s]; may depend on time, place and attitude only. */
-    double rollRate(double t, double[] state);
+    /**
+     * Roll rate prescribed with {@link Axes#PITCH_YAW}, none unless said otherwise [rad/s]; may depend on time, place and
+     * attitude only. Who says otherwise says how it changes, too.
+     */
+    default double rollRate(double t, double[] state) {
+        return 0;
+    }
 
     /**
      * Time derivative of {@link #rollRate} along the flight [rad/s2]. The state's roll rate is the prescribed one here.
      */
-    double rollAcceleration(double t, double[] state);
+    default double rollAcceleration(double t, double[] state) {
+        return 0;
+    }
 }

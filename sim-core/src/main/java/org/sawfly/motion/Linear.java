@@ -97,15 +97,5 @@ public record Linear(double[][] longitudinal, double[][] lateral) {
             commands[2] = 0;
             commands[3] = 0;
         }
-
-        @Override
-        public double rollRate(double t, double[] state) {
-            return 0;
-        }
-
-        @Override
-        public double rollAcceleration(double t, double[] state) {
-            return 0;
-        }
     }
 }

@@ -92,16 +92,6 @@ final class AirBodies {
             commands[2] = aileron;
             commands[3] = rudder;
         }
-
-        @Override
-        public double rollRate(double t, double[] state) {
-            return 0;
-        }
-
-        @Override
-        public double rollAcceleration(double t, double[] state) {
-            return 0;
-        }
     }
 
     static final Controls FREE = new Fixed(0, 0, 0, 0);

@@ -135,16 +135,6 @@ class VerticalShotTest {
             public void command(double t, double[] state, Motion motion, double[] commands) {
                 Arrays.fill(commands, 0);
             }
-
-            @Override
-            public double rollRate(double t, double[] state) {
-                return 0;
-            }
-
-            @Override
-            public double rollAcceleration(double t, double[] state) {
-                return 0;
-            }
         };
     }
 }
