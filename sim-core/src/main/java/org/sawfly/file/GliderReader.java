@@ -92,7 +92,7 @@ final class GliderReader {
         PartsReader.NoseLead lead = reader.lead(in);
         Map<String, WeighingReader.Read> weighings = WeighingReader.read(in);
         Map<Bifilar.Axis, SwingReader.Read> swings = SwingReader.read(in);
-        Seen.read(in);
+        SeenReader.read(in);
         GlideSettings settings = settings(in);
         Corrections square = CorrectionReader.read(in);
         BenchReader bench = BenchReader.read(in);
@@ -163,7 +163,7 @@ final class GliderReader {
                 CRUISE,
                 "camber for gliding; the one named cruise is flown after the launch",
                 (name, setting) -> {
-                    double up = Seen.signed(setting, "camber_up_mm", "camber_down_mm", "camber");
+                    double up = SeenReader.signed(setting, "camber_up_mm", "camber_down_mm", "camber");
                     if (Double.isNaN(up)) {
                         setting.needed("camber_down_mm", "camber at the root trailing edge, or camber_up_mm", "1");
                     }

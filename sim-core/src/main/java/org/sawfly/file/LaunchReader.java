@@ -132,12 +132,13 @@ final class LaunchReader {
     }
 
     private static Preset preset(In in) {
-        double elevator = Seen.signed(in, "elevator_up_mm", "elevator_down_mm", "elevator");
-        double camber = Seen.signed(in, "camber_up_mm", "camber_down_mm", "camber, up is reflex");
-        double rudder = Seen.signed(in, "rudder_left_mm", "rudder_right_mm", "rudder");
+        double elevator = SeenReader.signed(in, "elevator_up_mm", "elevator_down_mm", "elevator");
+        double camber = SeenReader.signed(in, "camber_up_mm", "camber_down_mm", "camber, up is reflex");
+        double rudder = SeenReader.signed(in, "rudder_left_mm", "rudder_right_mm", "rudder");
         elevator = in.orAssume(elevator, "elevator_up_mm", Unit.MILLIMETRE.toSi(0.8), 0.5, "elevator in the launch");
         camber = in.orAssume(camber, "camber_up_mm", Unit.MILLIMETRE.toSi(1.5), 1, "reflex in the launch");
-        double aileron = Seen.signed(in, "aileron_right_mm", "aileron_left_mm", "flaperons apart, to roll that way");
+        double aileron =
+                SeenReader.signed(in, "aileron_right_mm", "aileron_left_mm", "flaperons apart, to roll that way");
         double hold = in.assume("hold_s", between(0, 3).usually(0.1, 1), 0.35, 0.1, "how long the preset is held");
         return new Preset(elevator, camber, orNone(rudder), orNone(aileron), hold);
     }

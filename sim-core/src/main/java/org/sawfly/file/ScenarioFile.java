@@ -292,7 +292,7 @@ public final class ScenarioFile implements Scenarios {
     /** What was seen in flight, with some settings; the elevator only where the decalage was measured. */
     public SeenInFlight seen(List<Setting> settings) {
         Node.Keys tree = Edit.over(glider, change(settings).glider());
-        SeenInFlight seen = In.read(tree, new Reading(), Seen::read);
+        SeenInFlight seen = In.read(tree, new Reading(), SeenReader::read);
         return Double.isNaN(numberAt(tree, "tailplane.decalage_deg")) ? seen.withoutElevator() : seen;
     }
 

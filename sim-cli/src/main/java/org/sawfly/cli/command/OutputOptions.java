@@ -123,7 +123,7 @@ final class OutputOptions {
         }
         PrintStream out = streams.out();
         if (json) {
-            out.print(JsonWriter.write(answer, Version.NUMBER));
+            out.print(JsonWriter.write(answer, ProgramVersion.NUMBER));
         } else if (showsText()) {
             out.print(TextWriter.write(answer));
         } else if (csvOnStandardOutput() && answer.rows().isPresent()) {

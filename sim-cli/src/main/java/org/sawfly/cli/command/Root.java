@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "sawfly",
         mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
+        versionProvider = ProgramVersion.class,
         subcommands = HelpCommand.class,
         header = {
             "Fly it before you saw it: what a change to a discus-launched glider does.",

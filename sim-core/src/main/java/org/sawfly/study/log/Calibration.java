@@ -77,7 +77,7 @@ public final class Calibration {
     record Piece(LoggedLaunch logged, double[] times, double[] heights) {
         static Piece of(LoggedLaunch logged) {
             HeightLog log = logged.log();
-            Launch launch = logged.launch();
+            FoundLaunch launch = logged.launch();
             int from = log.from(launch.release() + IGNORED);
             int to = log.from(Math.min(launch.end(), launch.topTime() + AFTER_TOP));
             int count = Math.max(0, to - from);
@@ -92,7 +92,7 @@ public final class Calibration {
 
         /** A release speed to begin with: the one that reaches the top seen with the drag as it is [m/s]. */
         double firstSpeed(ThrowModel model) {
-            Launch launch = logged.launch();
+            FoundLaunch launch = logged.launch();
             double top = launch.top() - launch.ground() + IN_HAND;
             double after = launch.topTime() - launch.release();
             double[] off = new double[model.held().size()];

@@ -34,7 +34,7 @@ public record GlideSink(double sink, Band likely, double unrest, int pieces) {
     private static final int LEAST_SAMPLES = 5;
 
     /** Of one launch. */
-    public static GlideSink of(HeightLog log, Launch launch) {
+    public static GlideSink of(HeightLog log, FoundLaunch launch) {
         List<Double> slopes = new ArrayList<>();
         double start = launch.topTime() + SETTLED_AFTER_TOP;
         for (double from = start; from + PIECE <= launch.end() - LANDING; from += PIECE) {

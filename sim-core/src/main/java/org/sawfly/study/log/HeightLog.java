@@ -77,7 +77,7 @@ public record HeightLog(String name, double[] times, double[] heights, double[] 
         } else if (interval < SHORTEST_STEP) {
             suspicions.add(new Suspicion(apart, "the times are in minutes, or the log is to be thinned out"));
         } else {
-            for (Launch launch : new LaunchFinder(this).find()) {
+            for (FoundLaunch launch : new LaunchFinder(this).find()) {
                 double won = launch.top() - launch.ground();
                 if (won > HIGHEST_LAUNCH) {
                     suspicions.add(new Suspicion(

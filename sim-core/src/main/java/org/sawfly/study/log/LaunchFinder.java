@@ -39,15 +39,15 @@ final class LaunchFinder {
     }
 
     /** All launches, in order. */
-    List<Launch> find() {
-        List<Launch> found = new ArrayList<>();
+    List<FoundLaunch> find() {
+        List<FoundLaunch> found = new ArrayList<>();
         int from = 0;
         while (from < times.length - 1) {
             int rise = nextRise(from);
             if (rise < 0) {
                 break;
             }
-            Launch launch = at(rise, from);
+            FoundLaunch launch = at(rise, from);
             if (launch == null) {
                 from = Math.max(rise + 1, log.from(times[rise] + REFUSED));
             } else {
@@ -74,7 +74,7 @@ final class LaunchFinder {
         return -1;
     }
 
-    private Launch at(int rise, int from) {
+    private FoundLaunch at(int rise, int from) {
         int first = Math.max(from, log.from(times[rise] - QUIET_BEFORE));
         int last = log.from(times[rise] - SPIN);
         if (last - first < 3) {
@@ -102,7 +102,7 @@ final class LaunchFinder {
         if (heights[top] - ground < LEAST_HEIGHT) {
             return null;
         }
-        return new Launch(release, ground, times[top], heights[top], Double.NaN, gap(release + 1, times[top] + 1));
+        return new FoundLaunch(release, ground, times[top], heights[top], Double.NaN, gap(release + 1, times[top] + 1));
     }
 
     private double gap(double from, double to) {
@@ -114,18 +114,18 @@ final class LaunchFinder {
     }
 
     /** Ends each flight where it comes down, the next one begins, or the log ends. */
-    private List<Launch> ended(List<Launch> found) {
-        List<Launch> ended = new ArrayList<>();
+    private List<FoundLaunch> ended(List<FoundLaunch> found) {
+        List<FoundLaunch> ended = new ArrayList<>();
         for (int n = 0; n < found.size(); n++) {
-            Launch launch = found.get(n);
+            FoundLaunch launch = found.get(n);
             double end = n + 1 < found.size() ? found.get(n + 1).release() - SPIN : times[times.length - 1];
             int i = log.from(launch.topTime());
             while (i < times.length && times[i] < end && heights[i] > launch.ground() + PASSED) {
                 i++;
             }
             double down = i < times.length ? Math.min(end, times[i]) : end;
-            ended.add(
-                    new Launch(launch.release(), launch.ground(), launch.topTime(), launch.top(), down, launch.gap()));
+            ended.add(new FoundLaunch(
+                    launch.release(), launch.ground(), launch.topTime(), launch.top(), down, launch.gap()));
         }
         return ended;
     }

@@ -15,7 +15,7 @@ import org.hipparchus.linear.QRDecomposition;
  * @param height of the top above the ground [m]; NaN when samples are missing in the climb
  * @param wind as written down from release to top [m/s]; NaN when it was not
  */
-public record LoggedLaunch(HeightLog log, Launch launch, double height, double wind) {
+public record LoggedLaunch(HeightLog log, FoundLaunch launch, double height, double wind) {
     /** Launches with a longer hole in the climb are not used [s]. */
     private static final double LONGEST_GAP = 1;
 
@@ -32,7 +32,7 @@ public record LoggedLaunch(HeightLog log, Launch launch, double height, double w
     /** Every launch of a log, in order. */
     public static List<LoggedLaunch> of(HeightLog log) {
         List<LoggedLaunch> all = new ArrayList<>();
-        for (Launch launch : new LaunchFinder(log).find()) {
+        for (FoundLaunch launch : new LaunchFinder(log).find()) {
             boolean whole = launch.gap() <= LONGEST_GAP;
             double height = whole ? top(log, launch) - launch.ground() + Calibration.IN_HAND : Double.NaN;
             all.add(new LoggedLaunch(log, launch, height, log.wind(launch.release(), launch.topTime())));
@@ -44,7 +44,7 @@ public record LoggedLaunch(HeightLog log, Launch launch, double height, double w
      * The top by a parabola through the samples around the highest one: that one alone stands too high by the luckiest
      * noise of its neighbours, the more so the faster the log.
      */
-    private static double top(HeightLog log, Launch launch) {
+    private static double top(HeightLog log, FoundLaunch launch) {
         int from = log.from(launch.topTime() - NEAR_TOP);
         int to = log.from(launch.topTime() + NEAR_TOP);
         if (to - from < LEAST_SAMPLES) {

@@ -24,10 +24,10 @@ class LaunchFinderTest {
     @ValueSource(doubles = {2, 5, 13.7, 50})
     void findsEveryLaunchWithItsGroundAndRelease(double rate) {
         HeightLog log = MadeLog.of(THREE, 1.2, rate, 0.3, 0.05, new SplittableRandom(3));
-        List<Launch> launches = new LaunchFinder(log).find();
+        List<FoundLaunch> launches = new LaunchFinder(log).find();
         assertThat(launches).hasSize(3);
         for (int n = 0; n < 3; n++) {
-            Launch launch = launches.get(n);
+            FoundLaunch launch = launches.get(n);
             double release = log.times()[0] + n * MadeLog.BETWEEN + MadeLog.QUIET;
             assertThat(launch.release()).isCloseTo(release, within(0.3 + 1.5 / rate));
             assertThat(launch.top() - launch.ground()).isCloseTo(THREE[n].applyAsDouble(3) - 1.2, within(1.2));

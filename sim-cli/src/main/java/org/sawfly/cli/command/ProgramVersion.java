@@ -7,7 +7,7 @@ import java.util.Properties;
 import picocli.CommandLine.IVersionProvider;
 
 /** The version of this build. */
-final class Version implements IVersionProvider {
+final class ProgramVersion implements IVersionProvider {
     /** As in "0.1.0". */
     static final String NUMBER = number();
 
@@ -17,7 +17,7 @@ final class Version implements IVersionProvider {
     }
 
     private static String number() {
-        try (InputStream in = Version.class.getResourceAsStream("version.properties")) {
+        try (InputStream in = ProgramVersion.class.getResourceAsStream("version.properties")) {
             Properties properties = new Properties();
             properties.load(in);
             return properties.getProperty("version");

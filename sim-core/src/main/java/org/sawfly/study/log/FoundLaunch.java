@@ -10,4 +10,4 @@ package org.sawfly.study.log;
  * @param end when the flight ends: back on the ground, the next launch, the last sample [s]
  * @param gap longest time without a sample between a second after release and a second after the top [s]
  */
-public record Launch(double release, double ground, double topTime, double top, double end, double gap) {}
+public record FoundLaunch(double release, double ground, double topTime, double top, double end, double gap) {}

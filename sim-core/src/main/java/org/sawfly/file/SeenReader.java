@@ -7,8 +7,8 @@ import java.util.List;
 import org.sawfly.study.SeenInFlight;
 
 /** Reads what was seen in flight. */
-final class Seen {
-    private Seen() {}
+final class SeenReader {
+    private SeenReader() {}
 
     static SeenInFlight read(In in) {
         return in.map(
