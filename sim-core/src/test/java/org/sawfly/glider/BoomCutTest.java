@@ -80,6 +80,22 @@ class BoomCutTest {
         }
     }
 
+    /** Glue and cloth are under the fin, where the boom leaves the pod, or round the cut; by hand, 40 mm off. */
+    @Test
+    void the_joint_is_where_the_boom_is_joined() {
+        assertThat(joint(BoomCut.atRearEnd(0.040, 0.0005))).isCloseTo(-0.722 + 0.040 - 0.036, within(ROUNDING));
+        assertThat(joint(new BoomCut(BoomCut.Where.FRONT_END, 0, 0.040, 0.0005, true)))
+                .isCloseTo(-0.118, within(ROUNDING));
+        assertThat(joint(new BoomCut(BoomCut.Where.MIDDLE, -0.430, 0.040, 0.0005, true)))
+                .isCloseTo(-0.430, within(ROUNDING));
+    }
+
+    private double joint(BoomCut cut) {
+        Part joint = cut.apply(plover).parts().get("new joint");
+        assertThat(joint.mass()).isEqualTo(0.0005);
+        return joint.place().x();
+    }
+
     @Test
     void the_front_end_weighs_more_than_the_rear_end() {
         double front = new BoomCut(BoomCut.Where.FRONT_END, 0, 0.04, 0, true)

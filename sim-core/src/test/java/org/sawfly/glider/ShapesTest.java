@@ -74,6 +74,12 @@ class ShapesTest {
         double halfLength = 0.2;
         MassProperties pod = Shapes.pod(new Pod(0.03, 0.05, 0.25, 0, 1e-6, 1e-6), -0.15);
         assertThat(pod.inertia().iyy()).isCloseTo(0.03 * halfLength * halfLength * top / bottom, within(1e-9));
+        // Round each ring the mean square of either half axis is its half; the rings shrink with sqrt(1 - s^2)
+        double around = 0.5 * Quadrature.integral(t -> Math.pow(Math.cos(t), 4), 0, Math.PI / 2, 50) / bottom;
+        MassProperties wide = Shapes.pod(new Pod(0.03, 0.05, 0.25, 0, 0.04, 0.06), -0.15);
+        assertThat(wide.inertia().ixx()).isCloseTo(0.03 * around * (0.02 * 0.02 + 0.03 * 0.03), within(1e-15));
+        assertThat(wide.inertia().iyy() - pod.inertia().iyy()).isCloseTo(0.03 * around * 0.03 * 0.03, within(1e-12));
+        assertThat(wide.inertia().izz() - pod.inertia().izz()).isCloseTo(0.03 * around * 0.02 * 0.02, within(1e-12));
     }
 
     private static Wing wing(double mass, double dihedral) {

@@ -1,6 +1,7 @@
 package org.sawfly.strength;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.LinkedHashMap;
@@ -8,7 +9,10 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.sawfly.aero.AeroEvaluator;
 import org.sawfly.aero.Corrections;
+import org.sawfly.aero.Loads;
+import org.sawfly.aero.Motion;
 import org.sawfly.aero.TailVolumeModel;
 import org.sawfly.flight.Demo;
 import org.sawfly.glider.Boom;
@@ -19,6 +23,7 @@ import org.sawfly.glider.Glider;
 import org.sawfly.glider.MassProperties;
 import org.sawfly.glider.Part;
 import org.sawfly.glider.Tailplane;
+import org.sawfly.math.Inertia;
 import org.sawfly.math.Vec3;
 
 class TailEffectivenessTest {
@@ -92,5 +97,37 @@ class TailEffectivenessTest {
         assertThat(fast.finHeld()).isBetween(0.5, 0.97);
         assertThat(fast.tailplaneFree()).isGreaterThan(fast.tailplaneHeld());
         assertThat(fast.finFree()).isGreaterThan(fast.finHeld());
+    }
+
+    /** What the flown fin gains from a degree of sideslip at 33 m/s, over what it gains on a rigid boom: held, and free. */
+    @Test
+    void the_flown_fin_yields_as_the_closed_forms_say() {
+        Glider soft = uniform(20);
+        TailEffectiveness closed = of(soft, 33);
+        MassProperties mass = MassProperties.of(soft);
+        Inertia i = mass.inertia();
+        MassProperties held = new MassProperties(
+                1e6 * mass.mass(), mass.cg(), new Inertia(1e6 * i.ixx(), 1e6 * i.iyy(), 1e6 * i.izz(), 0, 0, 0));
+        double rigid = finForce(soft, mass, Corrections.NONE.withBoomStiffness(1e6));
+        assertThat(finForce(soft, held, Corrections.NONE) / rigid).isCloseTo(closed.finHeld(), within(0.02));
+        assertThat(finForce(soft, mass, Corrections.NONE) / rigid).isCloseTo(closed.finFree(), within(0.02));
+        assertThat(closed.finFree() - closed.finHeld()).as("inertia counts").isGreaterThan(0.05);
+    }
+
+    private static double finForce(Glider glider, MassProperties mass, Corrections corrections) {
+        AeroEvaluator evaluator =
+                TailVolumeModel.of(glider, mass, corrections, Demo.MODELS).evaluator();
+        Motion m = new Motion();
+        m.density = DENSITY;
+        m.kinematicViscosity = 1.46e-5;
+        m.u = 33;
+        double[] forces = new double[2];
+        for (int k = 0; k < 2; k++) {
+            m.v = 33 * Math.tan(Math.toRadians(3 + k));
+            Loads loads = new Loads();
+            evaluator.evaluate(m, loads);
+            forces[k] = loads.finForce;
+        }
+        return forces[1] - forces[0];
     }
 }
