@@ -41,6 +41,9 @@ public final class Workbench {
     private final Models models;
     private final Map<CraftKey, Craft> crafts = new ConcurrentHashMap<>();
     private final Map<ThrowKey, ThrowReference> throwsSolved = new ConcurrentHashMap<>();
+    /** Why there is no such throw. */
+    private final Map<ThrowKey, String> notThrown = new ConcurrentHashMap<>();
+
     private final Map<MarginKey, Margins> todays = new ConcurrentHashMap<>();
     private final Map<CraftKey, Double> sharesToday = new ConcurrentHashMap<>();
 
@@ -171,23 +174,32 @@ public final class Workbench {
         ThrowKey key = new ThrowKey(key(scenario.calibratedWith(), scenario, air), launch, scenario.axes());
         ThrowReference known = throwsSolved.get(key);
         if (known == null) {
-            Craft seen = craft(scenario.calibratedWith(), scenario, air);
-            FlightPlan plan = new FlightPlan(
-                    seen,
-                    launch,
-                    Double.NaN,
-                    Double.NaN,
-                    presetFrom(seen, seen, launch),
-                    scenario.axes(),
-                    Adaptive::usual);
+            String why = notThrown.get(key);
+            if (why != null) {
+                throw new NoThrowException(why);
+            }
             try {
-                known = ThrowSolver.solve(plan);
+                known = solved(scenario, launch, air);
             } catch (NoThrowException e) {
-                throw new NoThrowException(e.getMessage() + cause(scenario, air));
+                why = e.getMessage() + cause(scenario, air);
+                notThrown.put(key, why);
+                throw new NoThrowException(why);
             }
             throwsSolved.putIfAbsent(key, known);
         }
         return known;
+    }
+
+    private ThrowReference solved(Scenario scenario, Launch launch, Air air) {
+        Craft seen = craft(scenario.calibratedWith(), scenario, air);
+        return ThrowSolver.solve(new FlightPlan(
+                seen,
+                launch,
+                Double.NaN,
+                Double.NaN,
+                presetFrom(seen, seen, launch),
+                scenario.axes(),
+                Adaptive::usual));
     }
 
     /** What keeps a glider from flying as it was seen to, when it is the balance. */

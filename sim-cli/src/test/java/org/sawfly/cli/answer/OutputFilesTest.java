@@ -2,7 +2,7 @@ package org.sawfly.cli.answer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.assertj.core.api.Assumptions.assumeThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -59,7 +59,7 @@ class OutputFilesTest {
     @Test
     void aFullDiskIsNoticed() {
         Path full = Path.of("/dev/full");
-        assumeThat(Files.isWritable(full)).isTrue();
+        assumeTrue(Files.isWritable(full));
         assertThatExceptionOfType(CannotWrite.class)
                 .isThrownBy(() -> new OutputFiles(false).write(full, "x"))
                 .withMessageContaining("No space left");
