@@ -241,6 +241,8 @@ class WrongInputsTest {
                 "3; vary PLOVER --vary cut=0..80/0.00000008; 1000000001",
                 "2; vary PLOVER --vary boom.cut_mm=0..80/10 --vary boom.cut_mm=0..80/10; varied twice",
                 "2; vary PLOVER; nothing to vary",
+                "2; swing PLOVER --axis yaw --apart 600+-900 --length 1200 --period 2.5; known to 900 only",
+                "2; swing PLOVER --axis yaw --apart 600 --length 1200 --period 0.01; known to 0.01 only",
                 "3; vary PLOVERX; there is no file",
                 "3; compare PLOVERX; there is no file",
                 "3; vary PLOVER --vary boom.cut_mm=0..1e9/1; 1000000001 values",

@@ -8,6 +8,7 @@ import org.sawfly.file.ScenarioFile;
 import org.sawfly.glider.Bifilar;
 import org.sawfly.glider.Glider;
 import org.sawfly.glider.MassProperties;
+import org.sawfly.quantity.Numbers;
 import org.sawfly.quantity.Unit;
 import org.sawfly.study.SwungInertia;
 import picocli.CommandLine.Command;
@@ -66,6 +67,12 @@ final class SwingCommand implements Runnable {
             try {
                 double value = Double.parseDouble(parts[0]);
                 double doubt = parts.length > 1 ? Double.parseDouble(parts[1]) : usualDoubt;
+                if (parts.length < 3 && value > 0 && doubt >= value && Double.isFinite(doubt)) {
+                    throw new CommandException(
+                            Exit.WRONG_USE,
+                            option + " " + written + ": known to " + Numbers.shortest(doubt, 6)
+                                    + " only, which is all of it");
+                }
                 if (parts.length < 3 && value > 0 && doubt >= 0 && Double.isFinite(value) && Double.isFinite(doubt)) {
                     return new Measured(unit.toSi(value), unit.toSi(doubt));
                 }
