@@ -149,12 +149,17 @@ final class Extremes implements StepWatcher {
         }
     }
 
+    /** The top is the highest end of a climb: a glider may dip as it leaves the hand. */
     private void watchTop(Step step, double t) {
         Kinematics.rotation(state, rotation);
         double climb = Kinematics.climbRate(state, rotation);
-        if (Double.isNaN(topTime) && lastClimb > 0 && climb <= 0) {
-            topTime = rootOfClimb(step, lastTime, lastClimb, t, climb);
-            step.at(topTime, topState);
+        if (lastClimb > 0 && climb <= 0) {
+            double ended = rootOfClimb(step, lastTime, lastClimb, t, climb);
+            step.at(ended, state);
+            if (!hasTop() || Kinematics.height(state) > Kinematics.height(topState)) {
+                topTime = ended;
+                System.arraycopy(state, 0, topState, 0, state.length);
+            }
         }
         lastClimb = climb;
     }

@@ -16,9 +16,9 @@ import org.sawfly.math.Vec3;
  * <p>Derivation, for a right-hander (seen from above he turns counter-clockwise, outward is to the right of the path). The
  * hand, at radius R_h, holds the peg at the left tip; the CG lies d from the peg, on a line that trails the radius by the
  * angle lambda'. In the frame of the glider the moments about the peg, nose outward positive, are the air's
- * N = N_cg + D y_p - Y x_a (drag D, outward side force Y at the CG, which is x_a aft and y_p inboard of the peg), all with the
- * boom bent as the spin bends it, the
- * centrifugal one -m R_h d W^2 sin(lambda'), and that of the growing spin, (Izz + m d^2 + m R_h d cos lambda') W'. So
+ * N = N_cg + D y_p - Y x_a (drag D, outward side force Y at the CG, which is x_a aft and y_p inboard of the peg; the boom
+ * bent as the spin bends it), the centrifugal one -m R_h d W^2 sin(lambda'), and that of the growing spin,
+ * (Izz + m d^2 + m R_h d cos lambda') W'. So
  *
  * <pre>
  * sin lambda' = [N + (Izz + m d^2 + m R_h d cos lambda') W'] / (m R_h d W^2)

@@ -12,8 +12,11 @@ import org.sawfly.aero.Corrections;
 import org.sawfly.aero.DragFactors;
 import org.sawfly.aero.Loss;
 import org.sawfly.glider.Hand;
+import org.sawfly.motion.Adaptive;
 import org.sawfly.motion.Axes;
 import org.sawfly.motion.FixedStep;
+import org.sawfly.motion.Kinematics;
+import org.sawfly.motion.StateLayout;
 
 class FlightTest {
     private static final double FULL_SPIN = 20;
@@ -183,6 +186,37 @@ class FlightTest {
         assertThat(outcome.settled().ticked()).isTrue();
         assertThat(outcome.settled().height())
                 .isLessThan(fly(33, 0, Axes.PITCH).settled().height() - 0.3);
+    }
+
+    /** Elevator down at the preset bends the path down again before the pilot pulls up: the top comes after that. */
+    @Test
+    void theTopIsTheHighestEndOfAClimb() {
+        Launch plain = Demo.launch(Hand.RIGHT, Demo.CALM);
+        Launch high = new Launch(
+                plain.name(),
+                plain.thrower(),
+                plain.preset(),
+                plain.climbAngle(),
+                plain.pushOver(),
+                15,
+                plain.releaseClimb(),
+                plain.weather());
+        FlightPlan down = new FlightPlan(Demo.craft(), high, 33, 0, 0.06, Axes.PITCH, Adaptive::usual);
+        double[] dip = {Double.NaN};
+        double[] highest = {0};
+        double[] state = new double[StateLayout.SIZE];
+        double[] rotation = new double[9];
+        Flight.watch(down, step -> {
+            step.at(step.end(), state);
+            Kinematics.rotation(state, rotation);
+            if (Double.isNaN(dip[0]) && Kinematics.climbRate(state, rotation) < 0) {
+                dip[0] = step.end();
+            }
+            highest[0] = Math.max(highest[0], Kinematics.height(state));
+        });
+        Outcome outcome = Flight.fly(down);
+        assertThat(outcome.top().time()).isGreaterThan(dip[0] + 1);
+        assertThat(outcome.top().height()).isBetween(highest[0], highest[0] + 0.2);
     }
 
     @Test
