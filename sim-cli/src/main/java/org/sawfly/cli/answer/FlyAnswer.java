@@ -236,6 +236,12 @@ public final class FlyAnswer {
         return unit.fromSi(si);
     }
 
+    /** "40.5 m of it once gliding"; a glider that is fast at the top has more once it glides. */
+    static String onceGliding(Outcome outcome) {
+        boolean more = OutcomeQuantities.SETTLED_HEIGHT.value(outcome) > OutcomeQuantities.APEX_HEIGHT.value(outcome);
+        return OutcomeQuantities.SETTLED_HEIGHT.text(outcome) + (more ? " m once gliding" : " m of it once gliding");
+    }
+
     private void end(Map<Relief.Of, Double> gains) {
         answer.caution("clear the whole circle and the line of flight. Estimate, not a promise.");
         Cautions.of(result).forEach(answer::caution);
@@ -247,7 +253,7 @@ public final class FlyAnswer {
             return;
         }
         answer.verdict("Launch " + Numbers.fixed(OutcomeQuantities.APEX_HEIGHT.value(outcome), 0) + " m, "
-                + OutcomeQuantities.SETTLED_HEIGHT.text(outcome) + " m of it once gliding.");
+                + onceGliding(outcome) + ".");
         if (!Cautions.lastWords(result).isEmpty()) {
             answer.verdict(Cautions.lastWords(result));
             return;

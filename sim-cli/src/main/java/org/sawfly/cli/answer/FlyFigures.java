@@ -50,8 +50,8 @@ public final class FlyFigures {
                 from = end;
             }
         }
-        String title = "Launch " + OutcomeQuantities.APEX_HEIGHT.text(outcome) + " m, "
-                + OutcomeQuantities.SETTLED_HEIGHT.text(outcome) + " m of it once gliding";
+        String title =
+                "Launch " + OutcomeQuantities.APEX_HEIGHT.text(outcome) + " m, " + FlyAnswer.onceGliding(outcome);
         String caption = "Leaves the hand at " + OutcomeQuantities.RELEASE_SPEED.text(outcome) + " m/s; top after "
                 + OutcomeQuantities.APEX_TIME.text(outcome) + " s.";
         return FlightFigure.of(title, caption, foot(asked), HEIGHT, SPEED, phases);

@@ -54,7 +54,7 @@ record Limit(String name, String words, Quantity<Result> quantity, double bound,
             limits.add(new Limit("swing", words, ResultQuantities.FIRST_SWING, degrees, false));
         }
         limits.add(new Limit(
-                "boom bends",
+                "no launch margin",
                 "the boom's bending has eaten the margin at launch speed",
                 ResultQuantities.LAUNCH_MARGIN,
                 0,

@@ -21,7 +21,7 @@ public final class VaryFigure {
     private static final double LEAN_RANGE = 20;
     private static final double ALIKE = 0.01;
     private static final int MOST_NAMES = 12;
-    private static final int RULER_TICKS = 20;
+    private static final int RULER_TICKS = 24;
 
     private VaryFigure() {}
 
