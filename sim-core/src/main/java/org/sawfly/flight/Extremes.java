@@ -21,8 +21,8 @@ final class Extremes implements StepWatcher {
     private static final double STALL_SLOPE = Math.tan(WING_STALL);
 
     private static final int PIECES = 4;
-    /** Loads, which cost as much as a step's stage, are looked at every so many pieces. */
-    private static final int LOADS_EVERY = 2;
+    /** Loads, which cost as much as a step's stage, are looked at half way only through steps longer than this [s]. */
+    private static final double LONG_STEP = 0.02;
     /** Loads and the fin are watched this long after release [s]. */
     private static final double EARLY = 1.2;
     /** The swing is looked for this long after release [s]. */
@@ -77,7 +77,8 @@ final class Extremes implements StepWatcher {
             watchRoll(step);
         }
         for (int i = 1; i <= PIECES; i++) {
-            look(step, i == PIECES ? step.end() : step.start() + span * i / PIECES, i % LOADS_EVERY == 0);
+            boolean halfWay = 2 * i == PIECES && span > LONG_STEP;
+            look(step, i == PIECES ? step.end() : step.start() + span * i / PIECES, i == PIECES || halfWay);
         }
     }
 

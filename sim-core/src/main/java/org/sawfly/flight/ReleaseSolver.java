@@ -35,8 +35,8 @@ final class ReleaseSolver {
     private static final double TURNS = 1.5;
     /** W'/W^2 of a spin from rest to W in that many turns. */
     private static final double SPIN_UP = 1 / (4 * Math.PI * TURNS);
-    /** Square of an acceleration below which the secant gives way [m2/s4]. */
-    private static final double SMALL = 1e-6;
+    /** Passes over the bending for a trial, which starts where the trial before ended, and for the spin that is found. */
+    private static final int TRIAL_PASSES = 2, FOUND_PASSES = 6;
 
     private final Craft craft;
     private final Launch launch;
@@ -170,7 +170,7 @@ final class ReleaseSolver {
     }
 
     private double imbalance(double trail, double rate, double speed, double alpha) {
-        spinLoads(rate, speed, alpha, outwardOf(trail));
+        spinLoads(rate, speed, alpha, outwardOf(trail), TRIAL_PASSES);
         double m = craft.mass().mass();
         double d = geometry.pegToCg();
         double reach = launch.thrower().reach();
@@ -187,7 +187,7 @@ final class ReleaseSolver {
     }
 
     /** Leaves the air forces in the spin, the boom bent as the hand's pull and the air bend it, and tells what loads the rear. */
-    private RearLoads spinLoads(double rate, double speed, double alpha, double outward) {
+    private RearLoads spinLoads(double rate, double speed, double alpha, double outward, int passes) {
         double beta = -hand * outward;
         setVelocity(speed, alpha, beta);
         double r = -hand * rate;
@@ -195,14 +195,13 @@ final class ReleaseSolver {
         motion.q = 0;
         motion.r = r * Math.cos(alpha);
         motion.downwashLag = evaluator.settledDownwash(motion);
-        evaluator.evaluate(motion, loads);
-        return held(rate, alpha, beta);
+        return held(rate, alpha, beta, passes);
     }
 
     /** The spin at a trailing angle; NaN for the nose on the path. */
     private Spin spinAt(double rate, double speed, double alpha, double trail) {
         double outward = Double.isNaN(trail) ? 0 : outwardOf(trail);
-        RearLoads rear = spinLoads(rate, speed, alpha, outward);
+        RearLoads rear = spinLoads(rate, speed, alpha, outward, FOUND_PASSES);
         double m = craft.mass().mass();
         double radius = radius();
         double radial = m * rate * rate * radius + hand * loads.fy;
@@ -225,15 +224,15 @@ final class ReleaseSolver {
     RearLoads rearInSpin(Release release) {
         Spin spin = release.spin();
         double alpha = alphaForWeight(release.speed(), 0);
-        return spinLoads(spin.rate(), release.speed(), alpha, spin.noseOutward());
+        return spinLoads(spin.rate(), release.speed(), alpha, spin.noseOutward(), FOUND_PASSES);
     }
 
     /**
-     * Bends the boom as the spin does in which the air forces were found. The fin sits on a boom that the spin bends: the
-     * model is told how the hand's pull changes the acceleration at the fin, h, until the fin's own force, which answers to
-     * the bending, agrees: one secant step from no pull and a plain one after it, which leaves less than a millionth.
+     * Finds the air forces with the boom bent as the spin bends it. The model is told how the hand's pull changes the
+     * acceleration at the fin, until the fin's own force, which answers to the bending, agrees; each pass leaves some
+     * twentieth of what is missing, a tenth or more on a soft boom. Begins with the forces found last.
      */
-    private RearLoads held(double rate, double alpha, double beta) {
+    private RearLoads held(double rate, double alpha, double beta, int passes) {
         Vec3 axis = new Vec3(-Math.sin(alpha), 0, Math.cos(alpha)).times(-hand);
         Vec3 path = new Vec3(Math.cos(alpha) * Math.cos(beta), Math.sin(beta), Math.sin(alpha) * Math.cos(beta));
         double square = rate * rate;
@@ -249,20 +248,12 @@ final class ReleaseSolver {
         double felt = LaunchLoads.of(force, motion, turning, loads)
                 .specificForceAt(place)
                 .y();
-        double first = felt - unheldAcceleration(place.x());
-        double left = hold(first, felt, place) - first;
-        double slope = first - left;
-        double next = first + left * first * slope / (slope * slope + SMALL);
-        hold(hold(next, felt, place), felt, place);
+        for (int pass = 0; pass < passes; pass++) {
+            motion.heldY = felt - unheldAcceleration(place.x());
+            evaluator.evaluate(motion, loads);
+        }
         motion.heldY = 0;
         return LaunchLoads.of(force, motion, turning, loads);
-    }
-
-    /** Finds the air forces with the hand's pull taken as {@code pull}, and what pull goes with them [m/s2]. */
-    private double hold(double pull, double felt, Vec3 place) {
-        motion.heldY = pull;
-        evaluator.evaluate(motion, loads);
-        return felt - unheldAcceleration(place.x());
     }
 
     /** Specific force along y at a place x behind the CG (negative) that the air alone would bring about. */

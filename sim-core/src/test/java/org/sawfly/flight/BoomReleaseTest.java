@@ -71,6 +71,20 @@ class BoomReleaseTest {
         assertThat(soft - usual).isBetween(0.5 * (usual - rigid), Math.toRadians(3));
     }
 
+    /** A release does not depend on the one that the same solver found before, however soft the boom. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 0.3})
+    void a_release_knows_nothing_of_the_one_before(double stiffness) {
+        Corrections corrections = new Corrections(DragFactors.NONE, 1, 1, 1, stiffness, 1, 0);
+        Craft craft = craft(Demo.GLIDER, corrections);
+        Launch launch = Demo.launch(Hand.RIGHT, Demo.CALM);
+        ReleaseSolver fresh = new ReleaseSolver(craft, launch, Demo.CALM.ground());
+        ReleaseSolver used = new ReleaseSolver(craft, launch, Demo.CALM.ground());
+        used.solve(45, 45, 20, -0.1, 0, 0.1, true);
+        assertThat(used.solve(33, 33, 11, 0, 0, 0, true)).isEqualTo(fresh.solve(33, 33, 11, 0, 0, 0, true));
+        assertThat(used.bentRight()).isEqualTo(fresh.bentRight());
+    }
+
     private static double noseOutward(ModelChoice model, double stiffness) {
         Corrections corrections = new Corrections(DragFactors.NONE, 1, 1, 1, stiffness, 1, 0);
         Craft craft = Craft.of(Demo.GLIDER, corrections, Demo.MODELS, model, Demo.SETTINGS, Demo.CALM.ground());
