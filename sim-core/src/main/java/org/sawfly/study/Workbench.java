@@ -109,9 +109,14 @@ public final class Workbench {
                 scenario.today(),
                 scenario.glider(),
                 scenario.rebalance(),
-                glider -> glider.equals(scenario.today())
+                glider -> same(glider, scenario.today())
                         ? sharesToday.computeIfAbsent(key(glider, scenario, air), key -> share(glider, scenario, air))
                         : share(glider, scenario, air));
+    }
+
+    /** Whether two gliders are alike; most often they are one and the same, and need not be gone through. */
+    private static boolean same(Glider one, Glider other) {
+        return one == other || one.equals(other);
     }
 
     private double share(Glider glider, Scenario scenario, Air air) {
@@ -121,7 +126,7 @@ public final class Workbench {
 
     private Margins margins(Glider glider, Scenario scenario, Air air, double launchSpeed) {
         MarginKey key = new MarginKey(key(glider, scenario, air), launchSpeed);
-        boolean today = glider.equals(scenario.today());
+        boolean today = same(glider, scenario.today());
         Margins known = today ? todays.get(key) : null;
         if (known != null) {
             return known;
@@ -137,7 +142,7 @@ public final class Workbench {
     /** A glider made ready to fly in the scenario's air; today's and the thrower's are made once. */
     private Craft craft(Glider glider, Scenario scenario, Air air) {
         CraftKey key = key(glider, scenario, air);
-        boolean kept = glider.equals(scenario.today()) || glider.equals(scenario.calibratedWith());
+        boolean kept = same(glider, scenario.today()) || same(glider, scenario.calibratedWith());
         if (!kept) {
             return made(key);
         }

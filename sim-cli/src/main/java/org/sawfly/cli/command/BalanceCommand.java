@@ -16,6 +16,7 @@ import picocli.CommandLine.Mixin;
 /** Part by part. */
 @Command(
         name = "balance",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "Part by part: lead for a wanted CG, what a gram costs where.",

@@ -16,6 +16,7 @@ import picocli.CommandLine.Mixin;
 /** Stiffness and strength of the boom. */
 @Command(
         name = "boom",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "The boom: how stiff, what a throw asks of it, where it would go first.",

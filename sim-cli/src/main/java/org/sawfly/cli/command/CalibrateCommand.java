@@ -29,6 +29,7 @@ import picocli.CommandLine.Parameters;
 /** Thrower and drag from logs. */
 @Command(
         name = "calibrate",
+        addMethodSubcommands = false,
         aliases = "fit",
         mixinStandardHelpOptions = true,
         header = {

@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 /** Reads a file and says what it found. */
 @Command(
         name = "check",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "Reads a file: everything wrong at once, what was assumed, what is trusted least.",

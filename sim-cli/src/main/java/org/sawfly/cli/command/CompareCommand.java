@@ -43,6 +43,7 @@ import picocli.CommandLine.Parameters;
 /** Today's glider beside changed ones. */
 @Command(
         name = "compare",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "Today beside changed versions: balance, margins, launch, sink, what you feel.",

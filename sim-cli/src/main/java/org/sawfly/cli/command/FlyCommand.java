@@ -20,6 +20,7 @@ import picocli.CommandLine.Option;
 /** One throw. */
 @Command(
         name = "fly",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "One throw, from the hand to the settled glide; where the height went.",

@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 /** Sink and elevator against speed. */
 @Command(
         name = "glide",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "Sink and elevator position against speed, for each setting.",

@@ -1,6 +1,5 @@
 package org.sawfly.cli.command;
 
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,9 +18,9 @@ import picocli.CommandLine.Spec;
 /** The program itself: the list of commands, help and version. */
 @Command(
         name = "sawfly",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
-        subcommands = HelpCommand.class,
         header = {
             "Fly it before you saw it: what a change to a discus-launched glider does.",
             "",
@@ -75,12 +74,17 @@ public final class Root implements Runnable {
      * @return a fresh command line
      */
     public static CommandLine commandLine(Streams streams, String first) {
-        return with(COMMANDS.containsKey(first) ? List.of(COMMANDS.get(first)) : COMMANDS.values(), streams);
+        CommandLine line = new CommandLine(new Root());
+        if (COMMANDS.containsKey(first)) {
+            line.addSubcommand(COMMANDS.get(first).apply(streams));
+        } else {
+            line.addSubcommand(new HelpCommand());
+            COMMANDS.values().forEach(command -> line.addSubcommand(command.apply(streams)));
+        }
+        return dressed(line, streams);
     }
 
-    private static CommandLine with(Collection<Function<Streams, Object>> commands, Streams streams) {
-        CommandLine line = new CommandLine(new Root());
-        commands.forEach(command -> line.addSubcommand(command.apply(streams)));
+    private static CommandLine dressed(CommandLine line, Streams streams) {
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, Root::commandList);
         line.getHelpSectionMap().remove(UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING);
         return line.setOut(streams.writer())

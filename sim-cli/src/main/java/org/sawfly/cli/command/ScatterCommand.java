@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 /** Throw-to-throw scatter. */
 @Command(
         name = "scatter",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "How much your throws differ, and how many of them would show a change.",

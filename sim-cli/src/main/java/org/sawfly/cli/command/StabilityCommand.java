@@ -21,6 +21,7 @@ import picocli.CommandLine.Option;
 /** Neutral point, margin, volumes, and what it does when left alone. */
 @Command(
         name = "stability",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "Neutral point and margin, tail volumes, what it does left to itself.",

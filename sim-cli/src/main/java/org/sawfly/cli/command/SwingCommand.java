@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 /** An inertia by swinging. */
 @Command(
         name = "swing",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "The inertia from a swing on two strings, and how well it is known.",

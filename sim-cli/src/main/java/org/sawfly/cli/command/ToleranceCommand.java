@@ -12,6 +12,7 @@ import picocli.CommandLine.Mixin;
 /** Errors on the bench. */
 @Command(
         name = "tolerance",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "What an error on the bench costs, in millimetres a ruler finds.",

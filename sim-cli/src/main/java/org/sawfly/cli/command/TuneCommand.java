@@ -28,6 +28,7 @@ import picocli.CommandLine.Option;
 /** Settings tuned for an aim. */
 @Command(
         name = "tune",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "The best launch settings, and how far each may be off before it matters.",

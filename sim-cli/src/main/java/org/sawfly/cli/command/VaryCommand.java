@@ -30,6 +30,7 @@ import picocli.CommandLine.Parameters;
 /** One or two quantities over a range. */
 @Command(
         name = "vary",
+        addMethodSubcommands = false,
         aliases = "sweep",
         mixinStandardHelpOptions = true,
         header = {

@@ -21,6 +21,7 @@ import picocli.CommandLine.Parameters;
 /** Whether a change made launches higher. */
 @Command(
         name = "verdict",
+        addMethodSubcommands = false,
         mixinStandardHelpOptions = true,
         header = {
             "Did it work: were the launches of one set-up higher, by the altimeter's logs.",
