@@ -24,6 +24,9 @@ final class CoefficientGrid {
     static final int MOMENT = 3;
     static final int CHANNELS = 4;
 
+    /** So many knots of speed and flap count at any place, and follow one another. */
+    private static final int LEAST_KNOTS = 4;
+
     private static final double STALLED = 0.8;
 
     private final CubicAxis alphas;
@@ -47,6 +50,10 @@ final class CoefficientGrid {
         int expected = alphas.size() * speeds.size() * flaps.size() * CHANNELS;
         if (values.length != expected) {
             throw new IllegalArgumentException("the grid needs " + expected + " values, got " + values.length);
+        }
+        if (speeds.size() < LEAST_KNOTS || flaps.size() != 1 && flaps.size() < LEAST_KNOTS) {
+            throw new IllegalArgumentException("the grid needs " + LEAST_KNOTS + " speeds and one or " + LEAST_KNOTS
+                    + " flap angles at least, got " + speeds.size() + " and " + flaps.size());
         }
         this.alphas = alphas;
         this.speeds = speeds;
@@ -164,69 +171,49 @@ final class CoefficientGrid {
         AxisPlace p = lookup.angle;
         int n = lookup.speed.n0 * flapCount + lookup.flap.n0;
         int perAngle = speedCount * flapCount;
-        return p.w0 * plane(nodes, n + p.n0 * perAngle, lookup)
-                + p.w1 * plane(nodes, n + p.n1 * perAngle, lookup)
-                + p.w2 * plane(nodes, n + p.n2 * perAngle, lookup)
-                + p.w3 * plane(nodes, n + p.n3 * perAngle, lookup);
-    }
-
-    /** Over speed and flap angle; the knots that count follow one another. */
-    private double plane(double[] nodes, int at, Lookup lookup) {
-        AxisPlace s = lookup.speed;
-        AxisPlace f = lookup.flap;
-        int next = at + flapCount;
-        int third = at + 2 * flapCount;
-        int fourth = at + 3 * flapCount;
-        return s.w0 * (f.w0 * nodes[at] + f.w1 * nodes[at + 1] + f.w2 * nodes[at + 2] + f.w3 * nodes[at + 3])
-                + s.w1 * (f.w0 * nodes[next] + f.w1 * nodes[next + 1] + f.w2 * nodes[next + 2] + f.w3 * nodes[next + 3])
-                + s.w2
-                        * (f.w0 * nodes[third]
-                                + f.w1 * nodes[third + 1]
-                                + f.w2 * nodes[third + 2]
-                                + f.w3 * nodes[third + 3])
-                + s.w3
-                        * (f.w0 * nodes[fourth]
-                                + f.w1 * nodes[fourth + 1]
-                                + f.w2 * nodes[fourth + 2]
-                                + f.w3 * nodes[fourth + 3]);
+        return p.w0 * plane(nodes, n + p.n0 * perAngle, 1, lookup)
+                + p.w1 * plane(nodes, n + p.n1 * perAngle, 1, lookup)
+                + p.w2 * plane(nodes, n + p.n2 * perAngle, 1, lookup)
+                + p.w3 * plane(nodes, n + p.n3 * perAngle, 1, lookup);
     }
 
     /** Coefficients at one knot of the angle. */
     private void blend(int knot, Lookup lookup, int at) {
-        AxisPlace s = lookup.speed;
         double[] out = lookup.around;
         if (neutral || lookup.same >= Lookup.STAYS) {
             double[] v = neutral ? values : lookup.atFlap;
+            AxisPlace s = lookup.speed;
             int n = (knot * speedCount + s.n0) * CHANNELS;
-            out[at] = line(v, n, s);
-            out[at + 1] = line(v, n + 1, s);
-            out[at + 2] = line(v, n + 2, s);
-            out[at + 3] = line(v, n + 3, s);
+            out[at] = line(v, n, CHANNELS, s);
+            out[at + 1] = line(v, n + 1, CHANNELS, s);
+            out[at + 2] = line(v, n + 2, CHANNELS, s);
+            out[at + 3] = line(v, n + 3, CHANNELS, s);
             return;
         }
+        int n = ((knot * speedCount + lookup.speed.n0) * flapCount + lookup.flap.n0) * CHANNELS;
+        out[at] = plane(values, n, CHANNELS, lookup);
+        out[at + 1] = plane(values, n + 1, CHANNELS, lookup);
+        out[at + 2] = plane(values, n + 2, CHANNELS, lookup);
+        out[at + 3] = plane(values, n + 3, CHANNELS, lookup);
+    }
+
+    /** Over speed and flap angle from the first knots that count on; a flap's knots lie {@code stride} apart. */
+    private double plane(double[] v, int at, int stride, Lookup lookup) {
+        AxisPlace s = lookup.speed;
         AxisPlace f = lookup.flap;
-        int n = (knot * speedCount + s.n0) * perSpeed + f.n0 * CHANNELS;
-        out[at] = plane(n, s, f);
-        out[at + 1] = plane(n + 1, s, f);
-        out[at + 2] = plane(n + 2, s, f);
-        out[at + 3] = plane(n + 3, s, f);
+        int row = flapCount * stride;
+        return s.w0 * line(v, at, stride, f)
+                + s.w1 * line(v, at + row, stride, f)
+                + s.w2 * line(v, at + 2 * row, stride, f)
+                + s.w3 * line(v, at + 3 * row, stride, f);
     }
 
-    /** One coefficient over speed and flap angle. */
-    private double plane(int at, AxisPlace s, AxisPlace f) {
-        double[] v = values;
-        return s.w0 * line(v, at, f)
-                + s.w1 * line(v, at + perSpeed, f)
-                + s.w2 * line(v, at + 2 * perSpeed, f)
-                + s.w3 * line(v, at + 3 * perSpeed, f);
-    }
-
-    /** One coefficient along the last axis: the four knots that count follow one another. */
-    private static double line(double[] v, int at, AxisPlace place) {
+    /** Along one axis: the four knots that count follow one another. */
+    private static double line(double[] v, int at, int stride, AxisPlace place) {
         return place.w0 * v[at]
-                + place.w1 * v[at + CHANNELS]
-                + place.w2 * v[at + 2 * CHANNELS]
-                + place.w3 * v[at + 3 * CHANNELS];
+                + place.w1 * v[at + stride]
+                + place.w2 * v[at + 2 * stride]
+                + place.w3 * v[at + 3 * stride];
     }
 
     /** Fills {@code out} with the four coefficients. */

@@ -63,7 +63,7 @@ final class TailReader {
             below = in.orAssume(below, "below_pct", 0.45, 10, "share of the fin below the boom");
             aspect = in.orAssume(aspect, "aspect_ratio", 3.6, 0.5, "fin's height squared over area");
         }
-        double size = Double.isNaN(area) ? Unit.MILLIMETRE.toSi(12) : area;
+        double size = Double.isNaN(area) ? Unit.SQUARE_DECIMETRE.toSi(1.2) : area;
         Planform above = listedAbove != null ? listedAbove : Outlines.fin(true, size, or(aspect, 3.6), or(below, 0.45));
         Planform under =
                 listedBelow != null ? listedBelow : Outlines.fin(false, size, or(aspect, 3.6), or(below, 0.45));
@@ -105,7 +105,7 @@ final class TailReader {
         }
         Planform planform = listed != null
                 ? listed
-                : Outlines.tailplane(Double.isNaN(area) ? Unit.MILLIMETRE.toSi(19.3) : area, or(aspect, 5.4));
+                : Outlines.tailplane(Double.isNaN(area) ? Unit.SQUARE_DECIMETRE.toSi(1.93) : area, or(aspect, 5.4));
         double whole = 2 * planform.area();
         mass = in.orAssume(
                 mass,

@@ -35,8 +35,11 @@ final class ReleaseSolver {
     private static final double TURNS = 1.5;
     /** W'/W^2 of a spin from rest to W in that many turns. */
     private static final double SPIN_UP = 1 / (4 * Math.PI * TURNS);
-    /** Passes over the bending for a trial, which starts where the trial before ended, and for the spin that is found. */
-    private static final int TRIAL_PASSES = 2, FOUND_PASSES = 6;
+    /**
+     * Passes over the bending: of a trial, which starts where the trial before ended; of the spin that the trials have found;
+     * and of one without trials.
+     */
+    private static final int TRIAL_PASSES = 2, FOUND_PASSES = 6, COLD_PASSES = 20;
 
     private final Craft craft;
     private final Launch launch;
@@ -201,7 +204,8 @@ final class ReleaseSolver {
     /** The spin at a trailing angle; NaN for the nose on the path. */
     private Spin spinAt(double rate, double speed, double alpha, double trail) {
         double outward = Double.isNaN(trail) ? 0 : outwardOf(trail);
-        RearLoads rear = spinLoads(rate, speed, alpha, outward, FOUND_PASSES);
+        int passes = Double.isNaN(trail) ? COLD_PASSES : FOUND_PASSES;
+        RearLoads rear = spinLoads(rate, speed, alpha, outward, passes);
         double m = craft.mass().mass();
         double radius = radius();
         double radial = m * rate * rate * radius + hand * loads.fy;
@@ -224,13 +228,13 @@ final class ReleaseSolver {
     RearLoads rearInSpin(Release release) {
         Spin spin = release.spin();
         double alpha = alphaForWeight(release.speed(), 0);
-        return spinLoads(spin.rate(), release.speed(), alpha, spin.noseOutward(), FOUND_PASSES);
+        return spinLoads(spin.rate(), release.speed(), alpha, spin.noseOutward(), COLD_PASSES);
     }
 
     /**
      * Finds the air forces with the boom bent as the spin bends it. The model is told how the hand's pull changes the
-     * acceleration at the fin, until the fin's own force, which answers to the bending, agrees; each pass leaves some
-     * twentieth of what is missing, a tenth or more on a soft boom. Begins with the forces found last.
+     * acceleration at the fin, until the fin's own force, which answers to the bending, agrees. Each pass leaves a twentieth
+     * of what is missing on the demo glider, half of it on a boom seven times as soft. Begins with the forces found last.
      */
     private RearLoads held(double rate, double alpha, double beta, int passes) {
         Vec3 axis = new Vec3(-Math.sin(alpha), 0, Math.cos(alpha)).times(-hand);

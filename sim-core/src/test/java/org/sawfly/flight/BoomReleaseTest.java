@@ -8,7 +8,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.sawfly.aero.Corrections;
-import org.sawfly.aero.DragFactors;
 import org.sawfly.aero.ModelChoice;
 import org.sawfly.glider.BoomSwing;
 import org.sawfly.glider.Glider;
@@ -26,7 +25,7 @@ class BoomReleaseTest {
     /** While it swings [s]. */
     private static final double SWINGS = 0.2;
     /** So soft that it is let go half bent: it swings about twice while the tip slides off else. */
-    private static final Corrections SOFT = new Corrections(DragFactors.NONE, 1, 1, 1, 0.3, 1, 0);
+    private static final Corrections SOFT = Corrections.NONE.withBoomStiffness(0.3);
 
     private static Craft craft(Glider glider, Corrections corrections) {
         return Craft.of(glider, corrections, Demo.MODELS, ModelChoice.STRIP, Demo.SETTINGS, Demo.CALM.ground());
@@ -75,7 +74,7 @@ class BoomReleaseTest {
     @ParameterizedTest
     @ValueSource(doubles = {1, 0.3})
     void a_release_knows_nothing_of_the_one_before(double stiffness) {
-        Corrections corrections = new Corrections(DragFactors.NONE, 1, 1, 1, stiffness, 1, 0);
+        Corrections corrections = Corrections.NONE.withBoomStiffness(stiffness);
         Craft craft = craft(Demo.GLIDER, corrections);
         Launch launch = Demo.launch(Hand.RIGHT, Demo.CALM);
         ReleaseSolver fresh = new ReleaseSolver(craft, launch, Demo.CALM.ground());
@@ -86,7 +85,7 @@ class BoomReleaseTest {
     }
 
     private static double noseOutward(ModelChoice model, double stiffness) {
-        Corrections corrections = new Corrections(DragFactors.NONE, 1, 1, 1, stiffness, 1, 0);
+        Corrections corrections = Corrections.NONE.withBoomStiffness(stiffness);
         Craft craft = Craft.of(Demo.GLIDER, corrections, Demo.MODELS, model, Demo.SETTINGS, Demo.CALM.ground());
         FlightPlan plan = Demo.plan(craft, Demo.launch(Hand.RIGHT, Demo.CALM), 33, 0, Axes.PITCH_YAW);
         ReleaseSolver solver = new ReleaseSolver(craft, plan.launch(), Demo.CALM.ground());

@@ -170,16 +170,7 @@ class FlightTest {
     /** A push-over so late that the glider stalls at the top is not settled after the usual time, but is 5 s later. */
     @Test
     void theTickIsGivenASecondLook() {
-        Launch plain = Demo.launch(Hand.RIGHT, Demo.CALM);
-        Launch late = new Launch(
-                plain.name(),
-                plain.thrower(),
-                plain.preset(),
-                plain.climbAngle(),
-                new PushOver(Double.NaN, 2.9),
-                plain.releaseHeight(),
-                plain.releaseClimb(),
-                plain.weather());
+        Launch late = Demo.launch(Hand.RIGHT, Demo.CALM).with(new PushOver(Double.NaN, 2.9));
         Outcome outcome = Flight.fly(Demo.plan(Demo.craft(), late, 33, 0, Axes.PITCH));
         assertThat(outcome.stalledAtTop()).isTrue();
         assertThat(outcome.ended()).isEqualTo(Ended.SETTLED);
@@ -192,15 +183,7 @@ class FlightTest {
     @Test
     void theTopIsTheHighestEndOfAClimb() {
         Launch plain = Demo.launch(Hand.RIGHT, Demo.CALM);
-        Launch high = new Launch(
-                plain.name(),
-                plain.thrower(),
-                plain.preset(),
-                plain.climbAngle(),
-                plain.pushOver(),
-                15,
-                plain.releaseClimb(),
-                plain.weather());
+        Launch high = plain.with(new ReleasePath(15, plain.releaseClimb(), 0));
         FlightPlan down = new FlightPlan(Demo.craft(), high, 33, 0, 0.06, Axes.PITCH, Adaptive::usual);
         double[] dip = {Double.NaN};
         double[] highest = {0};

@@ -177,7 +177,8 @@ public final class CalibrateAnswer {
                 .collect(Collectors.joining(", "));
         answer.results().put("speed_with_drag", found.fit().correlation(), 2);
         answer.say(
-                "A log can hardly tell a faster release with more drag from a slower one with less, and not at all a wag from a slower release: the wag is over before the sensor can be trusted. So these"
+                "A log can hardly tell a faster release with more drag from a slower one with less, and not at all a wag"
+                        + " from a slower release: the wag is over before the sensor can be trusted. So these"
                         + " are held as the files have them, and what they may be off by is in the ranges: " + words
                         + ". Drag of pod and boom counts as drag of the wing.");
     }
