@@ -98,6 +98,8 @@ class WrongInputsTest {
                 arguments("from the nose", full, cg, "cg_mm: 334", "not from the nose"),
                 arguments("from the nose", ten, "cg_mm: 69", "cg_mm: 334", "nose lead|not from the nose"),
                 arguments("minus sign", full, "ahead_mm: 205", "behind_mm: -205", "Maybe ahead_mm: 205"),
+                arguments(
+                        "negative size", full, "chord_mm: 168,", "chord_mm: -168,", "out of range|Maybe 168, without"),
                 arguments("smart quote", full, "peg_tip: left", "peg_tip: \u201cleft\u201d", "U+201C|Maybe left"),
                 arguments("tab", full, "  mass_g: 231.4", "\tmass_g: 231.4", "a tab in the indent"),
                 arguments("two of one", "club.yaml", "  reach_mm", "  release_speed_mps: 33\n  reach_mm", "Maybe drop"),

@@ -166,7 +166,8 @@ final class Documents {
         if (!Files.exists(path)) {
             String maybe =
                     path.toString().equals("-") ? "sawfly check -, which alone reads standard input" : neighbour(path);
-            problems.add(place, keyPath, "there is no file " + path, maybe);
+            String which = path.toString().equals(place.file()) ? "of this name" : path.toString();
+            problems.add(place, keyPath, "there is no file " + which, maybe);
             return null;
         }
         try (InputStream in = Files.newInputStream(path)) {

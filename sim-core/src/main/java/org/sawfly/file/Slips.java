@@ -51,11 +51,11 @@ final class Slips {
 
     /** What a value outside its bounds may have meant, or an empty text. */
     static String ofSize(double value, Unit unit, Bounds bounds, String key) {
-        if (value < 0) {
+        if (value < 0 && bounds.accepts(-value)) {
             String turned = opposite(key);
-            if (!turned.isEmpty() && bounds.accepts(-value)) {
-                return turned + ": " + Bounds.show(-value) + " (there are no minus signs in these files)";
-            }
+            return turned.isEmpty()
+                    ? Bounds.show(-value) + ", without the minus sign"
+                    : turned + ": " + Bounds.show(-value) + " (there are no minus signs in these files)";
         }
         for (Other other : OTHERS.getOrDefault(unit, List.of())) {
             double meant = value * other.size;
